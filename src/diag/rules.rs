@@ -1,0 +1,1 @@
+//! The catalogue of everything that can be wrong with a description.

@@ -1,0 +1,14 @@
+//! Exact lengths on paper, and the points of a page.
+//!
+//! Paper is measured in whole units of 1/14400 mm ([`Length`]), so that sums and
+//! comparisons are exact. A page is measured in points ([`Pt`]). The two meet at
+//! one [`Scale`]. On paper as on a page, x grows to the right and y grows
+//! downwards from the top left corner.
+
+mod length;
+mod page;
+mod shape;
+
+pub use length::{Length, Unit};
+pub use page::{Pt, Scale};
+pub use shape::{Axis, Rect, Shape, Side, Size, Turn};

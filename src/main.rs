@@ -1,0 +1,3 @@
+//! The program; see `cli` for what it can do.
+
+fn main() {}

@@ -1,0 +1,1 @@
+//! Finished pages: items at fixed places.

@@ -1,0 +1,78 @@
+//! Cutting sheets: what is to be cut, the plan, and the steps at the trimmer.
+
+mod demand;
+mod engine;
+mod replay;
+mod schedule;
+mod tree;
+
+pub use demand::{Part, PartOf, Turning};
+pub use engine::{Bound, How};
+pub use schedule::{Becomes, Hand, Schedule, Step};
+pub use tree::{Cut, Leaf, Placement, Tree};
+
+use crate::geom::Size;
+use crate::project::PaperId;
+
+/// How one paper is cut, for all kits.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PaperCut {
+    /// Which paper.
+    pub paper: PaperId,
+    /// Width × height of a sheet.
+    pub sheet: Size,
+    /// What is cut from it; trees name parts by their index here.
+    pub parts: Vec<Part>,
+    /// Kits that are cut together: 1 where each person cuts her own sheets.
+    pub kits: u32,
+    /// Different ways to cut a sheet, each with its number of sheets.
+    pub patterns: Vec<Pattern>,
+    /// What is known about the fewest sheets.
+    pub bound: Bound,
+    /// The largest offcut that is kept, and whether none can be larger.
+    pub offcut: Option<Offcut>,
+    /// The steps at the trimmer.
+    pub schedule: Schedule,
+    /// What her own way is compared with, if she gave one: how many sheets and
+    /// cuts the best plan found would take.
+    pub own: Option<OwnCompared>,
+    /// How many steps the search took; the same on every machine.
+    pub spent: u64,
+}
+
+/// One way to cut a sheet, and how many sheets are cut so.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Pattern {
+    /// The cuts.
+    pub tree: Tree,
+    /// So many sheets.
+    pub copies: u32,
+}
+
+/// An offcut that is worth keeping.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Offcut {
+    /// Index of the pattern it comes from; it is on one sheet of it at least.
+    pub pattern: usize,
+    /// Width × height as it lies on the sheet.
+    pub size: Size,
+    /// No plan with so few sheets leaves a larger one (by area).
+    pub proven: bool,
+}
+
+/// A designer's own plan beside the best one found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct OwnCompared {
+    /// Sheets her plan takes.
+    pub sheets: u32,
+    /// Cuts her plan takes on one sheet.
+    pub cuts: u32,
+    /// Sheets the best plan takes.
+    pub best_sheets: u32,
+    /// Cuts the best plan takes.
+    pub best_cuts: u32,
+    /// Her largest offcut.
+    pub offcut: Option<Size>,
+    /// The largest offcut of the best plan.
+    pub best_offcut: Option<Size>,
+}

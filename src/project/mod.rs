@@ -1,0 +1,14 @@
+//! The checked description of a project: every name resolved, every default filled.
+//!
+//! Reading goes in steps: text → spanned tree → keys → meaning → rules. What
+//! comes out is a [`Project`] in which `Option` never stands for a default.
+
+mod card;
+mod cutting;
+mod model;
+mod stock;
+
+pub use card::*;
+pub use cutting::*;
+pub use model::*;
+pub use stock::*;
