@@ -1,1 +1,1 @@
-//! stub
+//! The faces that handouts are set in.

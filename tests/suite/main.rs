@@ -1,0 +1,3 @@
+//! One test binary, by capability, in reading order.
+
+mod tidy;
