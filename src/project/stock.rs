@@ -57,12 +57,24 @@ pub enum PaperKind {
 }
 
 /// Where pieces of a paper come from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Stock {
-    /// Sheets of one size, width × height with the pattern upright.
-    Sheets(Size, Site),
+    /// Sheets of one or more sizes; at least one row. The first is the one that
+    /// is bought when more are needed.
+    Sheets(Vec<StockSheet>),
     /// Scraps one has lying about, each at least so large; not planned.
     Scraps(Size, Site),
+}
+
+/// A size of sheet that a paper comes in, or an offcut that is at hand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct StockSheet {
+    /// Width × height with the pattern upright.
+    pub size: Size,
+    /// No more than so many are at hand; `None` if more can be bought.
+    pub at_hand: Option<u32>,
+    /// Where the size is given.
+    pub site: Site,
 }
 
 /// One side of a paper.

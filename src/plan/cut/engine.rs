@@ -1,4 +1,85 @@
-//! stub
+//! Finds the cuts: fewest sheets first, then the largest offcut.
+
+use crate::geom::{Length, Size};
+use crate::plan::cut::Tree;
+
+/// Rectangles to be cut from sheets by cuts that run from edge to edge.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Problem {
+    /// The sheets there are. Fewest sheets of the first size count; others are
+    /// taken first where they help (see [`SheetKind::at_hand`]).
+    pub sheets: Vec<SheetKind>,
+    /// What is wanted, at most one row for each size and turning.
+    pub kinds: Vec<Kind>,
+    /// What the cuts must keep to.
+    pub limits: Limits,
+}
+
+/// A size of sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct SheetKind {
+    /// Width × height.
+    pub size: Size,
+    /// No more than so many are at hand; `None` if more can be had.
+    pub at_hand: Option<u32>,
+}
+
+/// A kind of rectangle that is wanted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Kind {
+    /// Width × height.
+    pub size: Size,
+    /// Whether it may be turned by a quarter.
+    pub free: bool,
+    /// How many; at least 1.
+    pub count: u32,
+}
+
+/// What the cuts must keep to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Limits {
+    /// At most so many turns of the paper between cuts (2 or 3), or any number.
+    pub stages: Option<u8>,
+    /// The longest cut that the trimmer makes, or any.
+    pub longest_cut: Option<Length>,
+    /// A sheet whose shorter side is below this is waste, not an offcut.
+    pub least_offcut: Length,
+    /// Search steps that may be spent in all.
+    pub budget: u64,
+}
+
+/// A plan for a [`Problem`], or what is known without one.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Solution {
+    /// Ways to cut a sheet: index of the sheet kind, the cuts, how many sheets.
+    /// Trees name parts by their index in `kinds`. Empty if no plan was found.
+    pub patterns: Vec<(usize, Tree, u32)>,
+    /// What is known about the fewest sheets.
+    pub bound: Bound,
+    /// Whether no plan can do with fewer sheets.
+    pub proven: bool,
+    /// The kept offcut: index of its pattern, its size, and whether no plan with
+    /// so few sheets leaves a larger one.
+    pub offcut: Option<(usize, Size, bool)>,
+    /// Kinds of which none fits any sheet, by index. They are left out.
+    pub too_large: Vec<usize>,
+    /// Search steps spent; the same on every machine.
+    pub spent: u64,
+}
+
+/// Plans the cutting.
+pub fn solve(problem: &Problem) -> Solution {
+    let _ = problem;
+    Solution {
+        patterns: Vec::new(),
+        bound: Bound { sheets: 0, how: How::Area },
+        proven: false,
+        offcut: None,
+        too_large: Vec::new(),
+        spent: 0,
+    }
+}
+
 /// What is known about the fewest sheets.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Bound {

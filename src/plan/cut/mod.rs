@@ -7,8 +7,8 @@ mod schedule;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
-pub use engine::{Bound, How};
-pub use schedule::{Becomes, Hand, Schedule, Step};
+pub use engine::{Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use tree::{Cut, Leaf, Placement, Tree};
 
 use crate::geom::Size;
@@ -19,8 +19,6 @@ use crate::project::PaperId;
 pub struct PaperCut {
     /// Which paper.
     pub paper: PaperId,
-    /// Width × height of a sheet.
-    pub sheet: Size,
     /// What is cut from it; trees name parts by their index here.
     pub parts: Vec<Part>,
     /// Kits that are cut together: 1 where each person cuts her own sheets.
@@ -29,6 +27,8 @@ pub struct PaperCut {
     pub patterns: Vec<Pattern>,
     /// What is known about the fewest sheets.
     pub bound: Bound,
+    /// Whether no plan can do with fewer sheets.
+    pub proven: bool,
     /// The largest offcut that is kept, and whether none can be larger.
     pub offcut: Option<Offcut>,
     /// The steps at the trimmer.
@@ -43,6 +43,8 @@ pub struct PaperCut {
 /// One way to cut a sheet, and how many sheets are cut so.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Pattern {
+    /// Width × height of the sheet.
+    pub sheet: Size,
     /// The cuts.
     pub tree: Tree,
     /// So many sheets.

@@ -1,6 +1,14 @@
 //! The steps at the trimmer, in the order in which they are done.
 
 use crate::geom::{Axis, Length, Rect, Size};
+use crate::plan::cut::Pattern;
+use crate::project::Trimmer;
+
+/// Orders the cuts of all patterns of one paper for as few marks as possible.
+pub fn schedule(patterns: &[Pattern], trimmer: &Trimmer) -> Schedule {
+    let _ = (patterns, trimmer);
+    Schedule::default()
+}
 
 /// All steps for one paper.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
