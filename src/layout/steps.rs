@@ -1,0 +1,210 @@
+//! Numbered steps, and drawings with text beside them.
+
+use crate::document::Block;
+use crate::document::Figure;
+use crate::document::Inline;
+use crate::document::Step;
+use crate::page::Role;
+use crate::page::TagId;
+
+use super::blocks::spaced;
+use super::setter::{Frame, Setter, Stand};
+use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
+
+impl Setter<'_> {
+    /// How much of the frame's width a drawing beside text may take, and how high
+    /// it may be; `None` if the text would become too narrow.
+    pub(crate) fn room_beside(&self, frame: Frame, share: f64) -> Option<(f64, f64)> {
+        let width = frame.width * share;
+        let left = frame.width - width - self.theme.gutter;
+        (left >= 120.0 * self.theme.enlarged).then(|| (width, 0.62 * self.theme.height()))
+    }
+
+    /// The room for a drawing that stands on its own below text.
+    pub(crate) fn room_below(&self, frame: Frame) -> (f64, f64) {
+        (frame.width, 0.5 * self.theme.height())
+    }
+
+    /// The room for the drawing of a step.
+    pub(crate) fn room_of_step(&self, frame: Frame) -> (f64, f64) {
+        let inner = self.step_frame(frame);
+        let (width, _) =
+            self.room_beside(inner, 0.5).unwrap_or_else(|| self.room_below(inner));
+        (width, 0.3 * self.theme.height())
+    }
+
+    /// Where the text of steps stands: beside numerals in the margin, or behind
+    /// hanging numerals where there is none.
+    fn step_frame(&self, frame: Frame) -> Frame {
+        let hang = if frame.margin.is_some() { 0.0 } else { 25.0 * self.theme.enlarged };
+        Frame {
+            left: frame.left + hang,
+            width: frame.width - hang,
+            margin: None,
+            wide: (frame.left + hang, frame.width - hang),
+        }
+    }
+
+    /// Numbered steps; each stays with its numeral, aside and drawing.
+    pub(crate) fn steps(&mut self, steps: &[Step], frame: Frame, parent: TagId) -> Vec<Slab> {
+        let list = self.tags.add(parent, Role::List { numbered: true });
+        let mut slabs = Vec::new();
+        let count = steps.len();
+        for (index, step) in steps.iter().enumerate() {
+            let mut set = self.step(step, frame, list);
+            let ends = index == 0 || index + 2 == count;
+            if let Some(last) = set.last_mut() {
+                last.after = if index + 1 == count {
+                    0.0
+                } else if ends {
+                    60.0
+                } else {
+                    25.0
+                };
+            }
+            let above = if index == 0 { 0.0 } else { self.theme.unit };
+            slabs.extend(spaced(set, above));
+        }
+        slabs
+    }
+
+    /// One step.
+    fn step(&mut self, step: &Step, frame: Frame, list: TagId) -> Vec<Slab> {
+        let tag = self.tags.add(list, Role::Entry);
+        let label = self.tags.add(tag, Role::Label);
+        let body = self.tags.add(tag, Role::Body);
+        let inner = self.step_frame(frame);
+        let voice = self.theme.body;
+        let gutter = self.theme.gutter;
+        let number = self.numeral(step, frame, label);
+        // The drawing first, since its width decides that of the text; its words
+        // are read after those of the step all the same.
+        let aside_tag = step.aside.as_ref().map(|_| self.tags.add(body, Role::Note));
+        let words = self.tags.add(body, Role::Paragraph);
+        let drawn = step.figure.as_ref().map(|figure| {
+            let beside = self.room_beside(inner, 0.5);
+            let room = self.room_of_step(frame);
+            let mut drawn = self.draw(figure, room, body);
+            let narrow = beside.is_none()
+                || drawn.width + gutter + 120.0 * self.theme.enlarged > inner.width;
+            let x = if narrow { inner.left } else { inner.left + inner.width - drawn.width };
+            drawn.move_to(x);
+            (narrow, drawn)
+        });
+        let width = match &drawn {
+            Some((false, drawn)) => inner.width - drawn.width - gutter,
+            _ => inner.width,
+        };
+        let width = width.min(self.theme.measure);
+        let mut slabs = self.paragraph(&step.text, &voice, words, inner.left, width);
+        if let (Some(aside), Some(tag)) = (&step.aside, aside_tag) {
+            slabs = self.aside(aside, tag, slabs, frame, inner, width);
+        }
+        if slabs.is_empty() {
+            slabs.push(Slab::blank(voice.leading));
+        }
+        // The numeral is read first.
+        let mut slabs = abreast(slabs, number, Order::Beside);
+        if let Some((narrow, drawn)) = drawn {
+            let figure = drawn.slab;
+            if narrow {
+                if let Some(last) = slabs.last_mut() {
+                    last.after = NEVER;
+                }
+                slabs.extend(spaced(vec![figure], self.theme.unit / 2.0));
+                // A step is never parted from its drawing.
+                if height(&slabs) <= self.theme.height() {
+                    slabs = vec![fuse(slabs)];
+                }
+            } else {
+                slabs = abreast(slabs, figure, Order::Slabs);
+            }
+        }
+        // A short step is never parted at all.
+        if slabs.len() > 1 && height(&slabs) <= 6.0 * voice.leading {
+            slabs = vec![fuse(slabs)];
+        }
+        slabs
+    }
+
+    /// The numeral of a step in the margin.
+    fn numeral(&mut self, step: &Step, frame: Frame, tag: TagId) -> Slab {
+        let words = [Inline::plain(step.number.as_str())];
+        let voice = self.theme.numeral;
+        let (left, width, stand) = match frame.margin {
+            Some((left, width)) => (left, width, Stand::End),
+            None => (frame.left, 19.0 * self.theme.enlarged, Stand::Start),
+        };
+        let slabs = self.stand(&words, &voice, tag, left, width, stand);
+        // Its baseline is that of the step's first line.
+        let lift = self.theme.body.baseline() - voice.baseline();
+        let mut number = Slab::default();
+        number.absorb(fuse(slabs), lift);
+        number.height = self.theme.body.leading;
+        number
+    }
+
+    /// The aside of a step: in the margin below the numeral, or above the text.
+    fn aside(
+        &mut self,
+        aside: &[Inline],
+        tag: TagId,
+        slabs: Vec<Slab>,
+        frame: Frame,
+        inner: Frame,
+        width: f64,
+    ) -> Vec<Slab> {
+        let voice = self.theme.remark;
+        if let Some((left, margin)) = frame.margin {
+            let set = self.stand(aside, &voice, tag, left, margin, Stand::End);
+            let mut note = Slab::default();
+            note.absorb(fuse(set.clone()), self.theme.body.leading);
+            note.height = self.theme.body.leading + height(&set);
+            return abreast(slabs, note, Order::Beside);
+        }
+        let mut set = self.paragraph(aside, &voice, tag, inner.left, width);
+        set.iter_mut().for_each(|it| it.after = NEVER);
+        set.extend(slabs);
+        set
+    }
+
+    /// A drawing with blocks beside it, or below it where the page is narrow.
+    pub(crate) fn beside(
+        &mut self,
+        figure: &Figure,
+        blocks: &[Block],
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
+        let before = self.tags.count();
+        let group = self.tags.add(parent, Role::Group);
+        // The drawing may use the margin column, so that the text keeps its own.
+        let (left, whole) = frame.wide;
+        let right = left + whole;
+        if let Some((room, high)) = self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
+        {
+            let mut drawn = self.draw(figure, (room, high), group);
+            let edge = (left + drawn.width + 1.4 * self.theme.gutter).max(frame.left);
+            let width = right - edge;
+            if width >= 120.0 * self.theme.enlarged {
+                drawn.move_to(left);
+                let inner = Frame { left: edge, width, margin: None, wide: (edge, width) };
+                let slabs = self.blocks(blocks, inner, group);
+                let both = abreast(slabs, drawn.slab, Order::Beside);
+                if both[0].height <= self.theme.height() {
+                    return both;
+                }
+            }
+        }
+        // What was set abreast is too high or too narrow, and in vain.
+        self.tags.truncate(before);
+        let tag = self.tags.add(parent, Role::Group);
+        let mut slabs = self.single(figure, frame, tag);
+        if let Some(last) = slabs.last_mut() {
+            last.after = NEVER;
+        }
+        let rest = self.blocks(blocks, frame, tag);
+        slabs.extend(spaced(rest, self.theme.unit));
+        slabs
+    }
+}
