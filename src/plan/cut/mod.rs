@@ -10,7 +10,8 @@ mod schedule;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
-pub use engine::{Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use tree::{Cut, Leaf, Placement, Tree};
 
