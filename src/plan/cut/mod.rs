@@ -9,7 +9,7 @@ mod tree;
 pub use demand::{Part, PartOf, Turning};
 pub use engine::{Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
-pub use tree::{Cut, Leaf, Placement, Tree};
+pub use tree::{Cut, Leaf, Placement, Token, Tree};
 
 use crate::geom::Size;
 use crate::project::PaperId;
