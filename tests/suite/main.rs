@@ -2,4 +2,6 @@
 
 mod cutting;
 mod cutting_cross;
+mod random;
+mod schedule;
 mod tidy;
