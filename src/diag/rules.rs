@@ -1,1 +1,5 @@
 //! The catalogue of everything that can be wrong with a description.
+
+mod plan;
+
+pub use plan::*;

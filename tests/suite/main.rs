@@ -1,3 +1,7 @@
 //! One test binary, by capability, in reading order.
 
+mod cutting;
+mod cutting_cross;
+mod random;
+mod schedule;
 mod tidy;
