@@ -5,7 +5,7 @@ use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text
 use crate::geom::Size;
 use crate::handout::writer::Writer;
 use crate::handout::{Hands, When, need, of_blocks};
-use crate::plan::cut::PartOf;
+use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, Stock};
 
@@ -140,7 +140,7 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
             continue;
         }
         for part in &cut.parts {
-            let name = w.lettered(w.part_name(part.of), Some(part));
+            let name = w.part_named(part);
             let whole = |what| Row { count: part.per_kit, what, size: Some(part.size) };
             match part.of {
                 PartOf::Piece(_) => {
@@ -174,8 +174,7 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                     rows.push(row);
                 }
                 PartOf::Label(greeting) => {
-                    let (what, size) = label(w, greeting, name, part.size);
-                    rows.push(Row { count: part.per_kit, what, size: Some(size) });
+                    rows.extend(labels(w, part, greeting, name));
                 }
                 PartOf::LabelMat(greeting) => {
                     if !w.is_ahead(Act::MatLabel(greeting)) {
@@ -186,6 +185,28 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
         }
     }
     rows
+}
+
+/// The labels that are cut as one part: all in one row while they are blank.
+fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, name: Text) -> Vec<Row> {
+    let stamped =
+        part.greetings.iter().any(|it| w.is_ahead(Act::StampGreeting(it.0)));
+    if part.greetings.len() > 1 && !stamped {
+        let punched = w.project.greetings[first.0].label.punch.is_some()
+            && w.is_ahead(Act::PunchLabel(first));
+        let blank = w.lettered(w.tell("label-blank", &[]), Some(part));
+        let (what, size) = if punched {
+            (blank, w.project.greetings[first.0].label.outline.size)
+        } else {
+            (name, part.size)
+        };
+        return vec![Row { count: part.per_kit, what, size: Some(size) }];
+    }
+    let each = part.greetings.iter().map(|(greeting, count)| {
+        let (what, size) = label(w, *greeting, name.clone(), part.size);
+        Row { count: *count, what, size: Some(size) }
+    });
+    each.collect()
 }
 
 /// A label, or the strip it will be punched from.

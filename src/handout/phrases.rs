@@ -2,7 +2,7 @@
 
 use crate::document::{Inline, Text};
 use crate::geom::Side;
-use crate::handout::writer::Writer;
+use crate::handout::writer::{Writer, plain};
 use crate::plan::cut::{Part, PartOf};
 use crate::project::{
     BaseId, Comes, FaceId, GreetingId, PaperId, Placed, ToolId, ToolKind,
@@ -49,14 +49,19 @@ impl Writer<'_> {
         self.tell("label-named", &[("words", words.into())])
     }
 
+    /// What a part is called as it comes off the sheet, with its letter.
+    pub(super) fn part_named(&self, part: &Part) -> Text {
+        self.lettered(self.part_name(part), Some(part))
+    }
+
     /// What a part is called as it comes off the sheet, without its letter.
-    pub(super) fn part_name(&self, of: PartOf) -> Text {
-        match of {
+    pub(super) fn part_name(&self, part: &Part) -> Text {
+        match part.of {
             PartOf::Piece(piece) => self.user(&self.project.pieces[piece.0].name),
             PartOf::Base(base) => self.base(base),
             PartOf::Label(greeting) => {
-                let label = self.label(greeting);
                 let punched = self.project.greetings[greeting.0].label.punch.is_some();
+                let label = self.label_of(part, greeting);
                 if punched {
                     self.tell("strip-for-label", &[("label", label.into())])
                 } else {
@@ -64,20 +69,26 @@ impl Writer<'_> {
                 }
             }
             PartOf::LabelMat(greeting) => {
-                let label = self.label(greeting);
+                let label = self.label_of(part, greeting);
                 self.tell("mat-of-label", &[("label", label.into())])
             }
         }
     }
 
+    /// The label that a part is for; without its words where it is for several.
+    fn label_of(&self, part: &Part, greeting: GreetingId) -> Text {
+        match part.greetings.len() {
+            0 | 1 => self.label(greeting),
+            _ => self.tell("label-any", &[]),
+        }
+    }
+
     /// The shortest name for a drawing, where the letter stands already.
-    pub(super) fn part_short(&self, of: PartOf) -> String {
-        match of {
+    pub(super) fn part_short(&self, part: &Part) -> String {
+        match part.of {
             PartOf::Piece(piece) => self.project.pieces[piece.0].name.words.clone(),
             PartOf::Base(base) => self.project.bases[base.0].name.words.clone(),
-            PartOf::Label(greeting) | PartOf::LabelMat(greeting) => {
-                self.words.quoted(&self.project.greetings[greeting.0].words.words)
-            }
+            PartOf::Label(_) | PartOf::LabelMat(_) => plain(&self.part_name(part)),
         }
     }
 

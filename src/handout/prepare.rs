@@ -180,17 +180,28 @@ fn bearer(w: &Writer<'_>, greeting: GreetingId) -> Text {
 }
 
 fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
-    let items = group.iter().filter_map(|task| {
+    let bearers = group.iter().filter_map(|it| Some(bearer(w, greeting_of(it.act)?)));
+    let bearers: Vec<Text> = bearers.collect();
+    // One letter for all need not be said with each.
+    let (first, shared) = match bearers.as_slice() {
+        [first, rest @ ..] => (first.clone(), rest.iter().all(|it| it == first)),
+        [] => (Text::new(), true),
+    };
+    let items = group.iter().zip(&bearers).filter_map(|(task, bearer)| {
         let greeting = greeting_of(task.act)?;
         let words = w.quoted(&w.project.greetings[greeting.0].words);
-        let values = [
-            ("words", words.into()),
-            ("on", bearer(w, greeting).into()),
-            ("count", times(w, task).into()),
-        ];
-        Some(w.tell("stamp-item", &values))
+        let count = times(w, task).into();
+        Some(if shared {
+            w.tell("stamp-item", &[("words", words.into()), ("count", count)])
+        } else {
+            let bearer = bearer.clone();
+            let values =
+                [("words", words.into()), ("on", bearer.into()), ("count", count)];
+            w.tell("stamp-item-on", &values)
+        })
     });
     let items = w.list(items.collect());
+    let letter = if shared { first } else { Text::new() };
     // Punched already, or stamped on the strip first?
     let on_strip = group.iter().any(|task| {
         let Some(greeting) = greeting_of(task.act) else { return false };
@@ -200,31 +211,23 @@ fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
             && !w.is_ahead(punch)
     });
     let on = if on_strip { "strip" } else { "label" };
-    let values = |tool: &str| {
-        [("with", tool.into()), ("on", on.into()), ("items", items.clone().into())]
+    let on = w.tell("stamp-on", &[("on", on.into())]);
+    let has_letter = shared
+        && greeting_of(group[0].act).is_some_and(|it| w.part(PartOf::Label(it)).is_some());
+    let on = if has_letter {
+        w.tell("name-with-letter", &[("name", on.into()), ("letter", letter.into())])
+    } else {
+        on
     };
-    match (group[0].tool, group[0].ink) {
-        (Some(tool), Some(ink)) => {
-            let tool = w.tool_name(tool);
-            let ink = w.tool_name(ink);
-            w.tell(
-                "stamp-with-both",
-                &[
-                    ("stamps", tool.into()),
-                    ("ink", ink.into()),
-                    ("on", on.into()),
-                    ("items", items.into()),
-                ],
-            )
-        }
-        (Some(tool), None) | (None, Some(tool)) => {
-            let mut values = values("");
-            values[0].1 = w.tool_name(tool).into();
-            w.tell("stamp-with", &values)
-        }
-        (None, None) => {
-            w.tell("stamp-plain", &[("on", on.into()), ("items", items.into())])
-        }
+    let with: Vec<Text> =
+        [group[0].tool, group[0].ink].into_iter().flatten().map(|it| w.tool_name(it)).collect();
+    let values = |with: Text| {
+        [("on", on.clone().into()), ("items", items.clone().into()), ("with", with.into())]
+    };
+    if with.is_empty() {
+        w.tell("stamp-plain", &[("on", on.into()), ("items", items.into())])
+    } else {
+        w.tell("stamp-with", &values(w.list(with)))
     }
 }
 

@@ -238,7 +238,15 @@ impl<'a> Writer<'a> {
 
     /// What is cut for something, if it is cut from a planned sheet.
     pub(super) fn part(&self, of: PartOf) -> Option<&'a Part> {
-        self.plan.cuts.iter().flat_map(|it| &it.parts).find(|it| it.of == of)
+        let is = |part: &&Part| match (of, part.of) {
+            // Labels of one size and paper are one part.
+            (PartOf::Label(greeting), PartOf::Label(_))
+            | (PartOf::LabelMat(greeting), PartOf::LabelMat(_)) => {
+                part.greetings.iter().any(|it| it.0 == greeting)
+            }
+            (wanted, known) => wanted == known,
+        };
+        self.plan.cuts.iter().flat_map(|it| &it.parts).find(is)
     }
 
     /// The fill that stands for a face of a paper.
