@@ -2,6 +2,8 @@
 
 mod cutting;
 mod cutting_cross;
+mod fronts;
+mod hand_made;
 mod random;
 mod schedule;
 mod tidy;

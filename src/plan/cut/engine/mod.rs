@@ -13,7 +13,7 @@ mod sketch;
 use crate::geom::{Length, Size};
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::one::Job;
-use crate::plan::cut::{Cut, Leaf, Tree};
+use crate::plan::cut::{Leaf, Token, Tree};
 
 /// Nothing longer than this is cut: some 76 kilometres, in 1/14400 mm.
 const LONGEST: i64 = 1 << 40;
@@ -117,7 +117,7 @@ pub fn solve(problem: &Problem) -> Solution {
         solution.patterns = found
             .patterns
             .into_iter()
-            .map(|(tree, copies)| (0, rename(tree, &usable), copies))
+            .map(|(tree, copies)| (0, rename(&tree, &usable), copies))
             .collect();
     }
     solution.spent = meter.spent();
@@ -137,20 +137,18 @@ fn cuttable(kind: &Kind, problem: &Problem) -> bool {
     })
 }
 
-/// Puts the caller's indices of kinds into a tree. Trees are not deep, so that
-/// this may recur.
-fn rename(tree: Tree, names: &[usize]) -> Tree {
-    match tree {
-        Tree::Leaf(Leaf::Part { part, turned }) => {
-            Tree::Leaf(Leaf::Part { part: names[part], turned })
-        }
-        Tree::Leaf(leaf) => Tree::Leaf(leaf),
-        Tree::Cut(cut) => {
-            let Cut { axis, at, first, second } = *cut;
-            let (first, second) = (rename(first, names), rename(second, names));
-            Tree::Cut(Box::new(Cut { axis, at, first, second }))
-        }
-    }
+/// Puts the caller's indices of kinds into a tree.
+fn rename(tree: &Tree, names: &[usize]) -> Tree {
+    let tokens: Vec<Token> = tree
+        .tokens()
+        .map(|token| match token {
+            Token::Leaf(Leaf::Part { part, turned }) => {
+                Token::Leaf(Leaf::Part { part: names[part], turned })
+            }
+            other => other,
+        })
+        .collect();
+    Tree::from_tokens(&tokens).expect("only names were exchanged")
 }
 
 /// What is known about the fewest sheets.
