@@ -46,7 +46,12 @@ impl Setter<'_> {
     }
 
     /// Numbered steps; each stays with its numeral, aside and drawing.
-    pub(crate) fn steps(&mut self, steps: &[Step], frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn steps(
+        &mut self,
+        steps: &[Step],
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         let list = self.tags.add(parent, Role::List { numbered: true });
         let mut slabs = Vec::new();
         let count = steps.len();
@@ -87,7 +92,8 @@ impl Setter<'_> {
             let mut drawn = self.draw(figure, room, body);
             let narrow = beside.is_none()
                 || drawn.width + gutter + 120.0 * self.theme.enlarged > inner.width;
-            let x = if narrow { inner.left } else { inner.left + inner.width - drawn.width };
+            let x =
+                if narrow { inner.left } else { inner.left + inner.width - drawn.width };
             drawn.move_to(x);
             (narrow, drawn)
         });
@@ -181,14 +187,16 @@ impl Setter<'_> {
         // The drawing may use the margin column, so that the text keeps its own.
         let (left, whole) = frame.wide;
         let right = left + whole;
-        if let Some((room, high)) = self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
+        if let Some((room, high)) =
+            self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
         {
             let mut drawn = self.draw(figure, (room, high), group);
             let edge = (left + drawn.width + 1.4 * self.theme.gutter).max(frame.left);
             let width = right - edge;
             if width >= 120.0 * self.theme.enlarged {
                 drawn.move_to(left);
-                let inner = Frame { left: edge, width, margin: None, wide: (edge, width) };
+                let inner =
+                    Frame { left: edge, width, margin: None, wide: (edge, width) };
                 let slabs = self.blocks(blocks, inner, group);
                 let both = abreast(slabs, drawn.slab, Order::Beside);
                 if both[0].height <= self.theme.height() {

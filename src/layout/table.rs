@@ -32,7 +32,12 @@ struct Slot {
 
 impl Setter<'_> {
     /// A table.
-    pub(crate) fn table(&mut self, table: &Table, frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn table(
+        &mut self,
+        table: &Table,
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         if table.columns.is_empty() {
             return Vec::new();
         }
@@ -102,11 +107,12 @@ impl Setter<'_> {
         let gaps = gap * (widths.len() - 1) as f64;
         let most: f64 = widths.iter().map(|it| it.0).sum();
         let least: f64 = widths.iter().map(|it| it.1).sum();
-        let (left, room) = if most + gaps <= frame.width || least + gaps <= 0.7 * frame.width {
-            (frame.left, frame.width - gaps)
-        } else {
-            (frame.wide.0, frame.wide.1 - gaps)
-        };
+        let (left, room) =
+            if most + gaps <= frame.width || least + gaps <= 0.7 * frame.width {
+                (frame.left, frame.width - gaps)
+            } else {
+                (frame.wide.0, frame.wide.1 - gaps)
+            };
         let share = ((room - least) / (most - least).max(0.1)).clamp(0.0, 1.0);
         // More columns than even their longest words have room for.
         let squeeze = (room / least).min(1.0);

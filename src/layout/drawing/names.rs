@@ -120,7 +120,8 @@ fn write(
         if hidden || !canvas.is_free(spot) {
             continue;
         }
-        let ground = canvas.drawn.iter().rev().find(|it| within(spot, inset(it.edges, -0.1)));
+        let ground =
+            canvas.drawn.iter().rev().find(|it| within(spot, inset(it.edges, -0.1)));
         if let Some(ground) = ground.and_then(|it| it.ground) {
             canvas.blank(spot, ground);
         }
@@ -141,7 +142,11 @@ fn write(
 }
 
 /// Writes the names that found no place inside, beside the drawing.
-pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Vec<Homeless>) {
+pub(super) fn leaders(
+    canvas: &mut Canvas,
+    setter: &mut Setter<'_>,
+    homeless: Vec<Homeless>,
+) {
     if homeless.is_empty() {
         return;
     }
@@ -155,7 +160,8 @@ pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Ve
         .into_iter()
         .map(|it| {
             let word = Word::new(setter, &it.words, FaceId::SANS, size);
-            let at = ((it.edges[0] + it.edges[2]) / 2.0, (it.edges[1] + it.edges[3]) / 2.0);
+            let at =
+                ((it.edges[0] + it.edges[2]) / 2.0, (it.edges[1] + it.edges[3]) / 2.0);
             (at, word)
         })
         .collect();
@@ -173,7 +179,8 @@ pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Ve
         next[side] = top + leading;
         let bounds = spot(top);
         canvas.write(&word, x, top + 0.66 * size, false, Ink::TEXT);
-        let from = (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
+        let from =
+            (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
         canvas.path(vec![Piece::line(from, at)], None, Some(thin(Ink::TEXT)));
         let dot = Line { ink: Ink::TEXT, width: 2.2, dash: Vec::new(), round: true };
         canvas.path(vec![Piece::line(at, at)], None, Some(dot));
@@ -226,7 +233,12 @@ pub(super) fn arrows(canvas: &mut Canvas, drawing: &Drawing) {
 }
 
 /// One arrow filling a box.
-fn arrow(canvas: &mut Canvas, [left, top, right, bottom]: Edges, turn: Turn, both_ways: bool) {
+fn arrow(
+    canvas: &mut Canvas,
+    [left, top, right, bottom]: Edges,
+    turn: Turn,
+    both_ways: bool,
+) {
     let (x, y) = ((left + right) / 2.0, (top + bottom) / 2.0);
     let (tail, tip) = match turn {
         Turn::None => ((x, bottom), (x, top)),
@@ -234,7 +246,11 @@ fn arrow(canvas: &mut Canvas, [left, top, right, bottom]: Edges, turn: Turn, bot
         Turn::Right => ((left, y), (right, y)),
         Turn::Left => ((right, y), (left, y)),
     };
-    canvas.path(vec![Piece::line(tail, tip)], None, Some(Line { width: 0.9, ..thin(Ink::TEXT) }));
+    canvas.path(
+        vec![Piece::line(tail, tip)],
+        None,
+        Some(Line { width: 0.9, ..thin(Ink::TEXT) }),
+    );
     let mut heads = vec![head(tail, tip, 6.0, 2.3)];
     if both_ways {
         heads.push(head(tip, tail, 6.0, 2.3));
