@@ -49,7 +49,7 @@ pub struct PlanOptions {
 
 impl Default for PlanOptions {
     fn default() -> Self {
-        Self { kits: None, reader: Reader::Class, budget: 20_000_000 }
+        Self { kits: None, reader: Reader::Class, budget: cut::BUDGET }
     }
 }
 

@@ -1,3 +1,9 @@
 //! One test binary, by capability, in reading order.
 
+mod cutting;
+mod cutting_cross;
+mod fronts;
+mod hand_made;
+mod random;
+mod schedule;
 mod tidy;

@@ -1,7 +1,7 @@
 //! Parts of one size are one kind for the search; this leads there and back.
 
 use crate::geom::Size;
-use crate::plan::cut::{Cut, Kind, Leaf, Part, Pattern, Tree, Turning};
+use crate::plan::cut::{Kind, Leaf, Part, Pattern, Token, Tree, Turning};
 
 /// The kinds that parts fall into, and which parts are of each kind.
 pub(crate) struct Kinds {
@@ -110,34 +110,16 @@ fn choose(
 
 /// The tree with its parts replaced, in the order of [`Tree::placements`].
 fn renamed(tree: &Tree, names: &mut impl Iterator<Item = Leaf>) -> Tree {
-    // Trees may be deep, so the walk keeps its own stack: what is still to do,
-    // and the finished trees that a cut takes its two sides from.
-    enum Todo<'a> {
-        Walk(&'a Tree),
-        Join(&'a Cut),
-    }
-    let mut todo = vec![Todo::Walk(tree)];
-    let mut done: Vec<Tree> = Vec::new();
-    while let Some(next) = todo.pop() {
-        match next {
-            Todo::Walk(Tree::Leaf(Leaf::Part { .. })) => {
-                done.push(Tree::Leaf(names.next().unwrap_or(Leaf::Waste)));
+    let tokens: Vec<Token> = tree
+        .tokens()
+        .map(|token| match token {
+            Token::Leaf(Leaf::Part { .. }) => {
+                Token::Leaf(names.next().unwrap_or(Leaf::Waste))
             }
-            Todo::Walk(Tree::Leaf(leaf)) => done.push(Tree::Leaf(*leaf)),
-            Todo::Walk(Tree::Cut(cut)) => {
-                todo.push(Todo::Join(cut));
-                todo.push(Todo::Walk(&cut.second));
-                todo.push(Todo::Walk(&cut.first));
-            }
-            Todo::Join(cut) => {
-                let second = done.pop().expect("both sides are walked before");
-                let first = done.pop().expect("both sides are walked before");
-                let (axis, at) = (cut.axis, cut.at);
-                done.push(Tree::Cut(Box::new(Cut { axis, at, first, second })));
-            }
-        }
-    }
-    done.pop().expect("a tree is never empty")
+            other => other,
+        })
+        .collect();
+    Tree::from_tokens(&tokens).expect("only names were exchanged")
 }
 
 fn laid_long(size: Size) -> Size {

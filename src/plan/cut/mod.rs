@@ -10,9 +10,10 @@ mod schedule;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
-pub use engine::{Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
-pub use tree::{Cut, Leaf, Placement, Tree};
+pub use tree::{Cut, Leaf, Placement, Token, Tree};
 
 use crate::diag::Diagnostic;
 use crate::geom::Size;

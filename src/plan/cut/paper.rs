@@ -5,7 +5,7 @@ use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::{
     Bound, How, Kind, Limits, Offcut, PaperCut, Part, PartOf, Pattern, Problem,
-    SheetKind, Solution, Turning, schedule, solve,
+    ReplayFault, Replayed, SheetKind, Solution, Turning, Way, replay, schedule, solve,
 };
 use crate::plan::say;
 use crate::plan::uses::Kits;
@@ -52,11 +52,17 @@ pub(crate) fn cut_paper(
     // Name the parts that lie on the sheets, and order the cuts.
     let found = patterns_of(&problem, &solution);
     let patterns = parts_in_patterns(&found, &merged, &parts);
+    let offcut = kept(&patterns, &found, &solution);
+    debug_assert_eq!(
+        carry_out(&parts, &patterns, offcut, &problem.limits).map(|_| ()),
+        Ok(()),
+        "the plan does not hold",
+    );
     let steps = schedule(&patterns, &trimmer);
     Some(PaperCut {
         paper,
         kits: kits.cut_together(),
-        offcut: kept(&patterns, &found, &solution),
+        offcut,
         bound: solution.bound,
         proven: solution.proven,
         schedule: steps,
@@ -65,6 +71,25 @@ pub(crate) fn cut_paper(
         parts,
         patterns,
     })
+}
+
+/// Carries a plan out on imaginary paper and counts what comes out.
+pub(crate) fn carry_out(
+    parts: &[Part],
+    patterns: &[Pattern],
+    offcut: Option<Offcut>,
+    limits: &Limits,
+) -> Result<Replayed, ReplayFault> {
+    let wanted = parts.iter().map(|part| Kind {
+        size: part.size,
+        free: part.turning == Turning::Free,
+        count: part.count,
+    });
+    let wanted: Vec<Kind> = wanted.collect();
+    let ways = patterns.iter().map(|it| (it.sheet, &it.tree, it.copies));
+    let ways: Vec<Way> = ways.collect();
+    let offcut = offcut.map(|offcut| (offcut.pattern, offcut.size));
+    replay(&wanted, limits, &ways, &[], offcut)
 }
 
 /// The trimmer that is described, or a plain one: marks of 1/16 in or 1 mm, and

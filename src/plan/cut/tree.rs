@@ -1,9 +1,15 @@
 //! A sheet and the straight edge-to-edge cuts that divide it.
+//!
+//! A plan may nest cuts thousands deep (a sheet that is sliced into strips is a
+//! chain), so nothing here walks a tree by recursion, and copying, comparing and
+//! dropping are written out for the same reason.
+
+use std::fmt;
 
 use crate::geom::{Axis, Length, Rect, Size};
 
 /// How a rectangle of paper is divided, cut by cut.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(PartialEq, Eq)]
 pub enum Tree {
     /// Not used further.
     Leaf(Leaf),
@@ -12,7 +18,7 @@ pub enum Tree {
 }
 
 /// What a rectangle of paper is in the end.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Leaf {
     /// Too little to keep.
     Waste,
@@ -28,7 +34,7 @@ pub enum Leaf {
 }
 
 /// One cut, and what becomes of both sides.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug)]
 pub struct Cut {
     /// Which way the cut runs: an upright cut divides the width.
     pub axis: Axis,
@@ -41,7 +47,7 @@ pub struct Cut {
 }
 
 /// A leaf with its place on the sheet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Placement {
     /// Where it lies.
     pub rect: Rect,
@@ -49,13 +55,63 @@ pub struct Placement {
     pub leaf: Leaf,
 }
 
+/// A tree written flat: every cut stands before its first and its second part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Token {
+    /// A cut with the extent of its first part; two trees follow.
+    Cut(Axis, Length),
+    /// A leaf.
+    Leaf(Leaf),
+}
+
 impl Tree {
-    /// How many cuts it takes.
+    /// A cut of two trees.
+    pub fn cut(axis: Axis, at: Length, first: Self, second: Self) -> Self {
+        Self::Cut(Box::new(Cut { axis, at, first, second }))
+    }
+
+    /// A part that lies as its size says.
+    pub const fn part(part: usize) -> Self {
+        Self::Leaf(Leaf::Part { part, turned: false })
+    }
+
+    /// How many cuts it takes; cuts beyond 4 billion are not counted.
     pub fn cuts(&self) -> u32 {
-        match self {
-            Self::Leaf(_) => 0,
-            Self::Cut(cut) => 1 + cut.first.cuts() + cut.second.cuts(),
+        let cuts = self.tokens().filter(|it| matches!(it, Token::Cut(..))).count();
+        u32::try_from(cuts).unwrap_or(u32::MAX)
+    }
+
+    /// The tree written flat.
+    pub fn tokens(&self) -> impl Iterator<Item = Token> + '_ {
+        let mut open = vec![self];
+        std::iter::from_fn(move || {
+            Some(match open.pop()? {
+                Self::Leaf(leaf) => Token::Leaf(*leaf),
+                Self::Cut(cut) => {
+                    open.push(&cut.second);
+                    open.push(&cut.first);
+                    Token::Cut(cut.axis, cut.at)
+                }
+            })
+        })
+    }
+
+    /// The tree that was written flat; `None` if that is not exactly one tree.
+    pub fn from_tokens(tokens: &[Token]) -> Option<Self> {
+        // From the back, the parts of a cut are complete when it is reached.
+        let mut done: Vec<Self> = Vec::new();
+        for token in tokens.iter().rev() {
+            let tree = match *token {
+                Token::Leaf(leaf) => Self::Leaf(leaf),
+                Token::Cut(axis, at) => {
+                    let first = done.pop()?;
+                    Self::cut(axis, at, first, done.pop()?)
+                }
+            };
+            done.push(tree);
         }
+        let tree = done.pop()?;
+        done.is_empty().then_some(tree)
     }
 
     /// Every leaf with its place, in reading order of the tree.
@@ -73,5 +129,59 @@ impl Tree {
             }
         }
         placements
+    }
+}
+
+impl Clone for Tree {
+    fn clone(&self) -> Self {
+        let tokens: Vec<Token> = self.tokens().collect();
+        Self::from_tokens(&tokens).expect("what a tree writes flat is one tree")
+    }
+}
+
+impl PartialEq for Cut {
+    fn eq(&self, other: &Self) -> bool {
+        let parts = |cut: &'_ Self| (cut.axis, cut.at);
+        parts(self) == parts(other)
+            && self.first.tokens().eq(other.first.tokens())
+            && self.second.tokens().eq(other.second.tokens())
+    }
+}
+
+impl Eq for Cut {}
+
+impl Drop for Cut {
+    fn drop(&mut self) {
+        let bare = || Tree::Leaf(Leaf::Waste);
+        let mut open = vec![
+            std::mem::replace(&mut self.first, bare()),
+            std::mem::replace(&mut self.second, bare()),
+        ];
+        while let Some(mut tree) = open.pop() {
+            if let Tree::Cut(cut) = &mut tree {
+                open.push(std::mem::replace(&mut cut.first, bare()));
+                open.push(std::mem::replace(&mut cut.second, bare()));
+            }
+        }
+    }
+}
+
+/// One line: `|` an upright and `-` a level cut with its extent in millimetres,
+/// then both parts; parts by index, `'` if turned, `+` an offcut, `.` waste.
+impl fmt::Debug for Tree {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (idx, token) in self.tokens().enumerate() {
+            let space = if idx == 0 { "" } else { " " };
+            match token {
+                Token::Cut(Axis::Upright, at) => write!(f, "{space}|{}", at.as_mm())?,
+                Token::Cut(Axis::Level, at) => write!(f, "{space}-{}", at.as_mm())?,
+                Token::Leaf(Leaf::Waste) => write!(f, "{space}.")?,
+                Token::Leaf(Leaf::Keep) => write!(f, "{space}+")?,
+                Token::Leaf(Leaf::Part { part, turned }) => {
+                    write!(f, "{space}{part}{}", if turned { "'" } else { "" })?;
+                }
+            }
+        }
+        Ok(())
     }
 }

@@ -1,0 +1,296 @@
+//! The cut trees of one paper as a forest of plates, ready for ordering.
+//!
+//! A *plate* is a rectangle of paper that is cut in one direction only, into
+//! children that lie side by side. Children whose plates are cut the other way
+//! follow. Neighbours on a plate may change places, so only the extents count:
+//! all children of one extent are taken off at one mark, and that is an [`Op`].
+//!
+//! * Waste on a plate is gathered into one strip. It is the *rest*: nobody
+//!   measures it, it is what remains when the others are off. Without waste an
+//!   offcut is the rest, because its size need not be exact either.
+//! * On a plate without a rest the last child is what remains. An op of a single
+//!   child may therefore need no mark at all ([`Op::single`]).
+//! * Siblings that are cut alike are one plate with several instances: they come
+//!   off at the same mark, so every order can treat them together.
+
+use std::collections::BTreeMap;
+
+use crate::geom::{Axis, Length, Size};
+use crate::plan::cut::{Leaf, Pattern, Tree};
+
+/// All plates of all patterns, parents before children.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Forest {
+    pub(super) plates: Vec<Plate>,
+    pub(super) ops: Vec<Op>,
+    /// The different marks, smallest first.
+    pub(super) marks: Vec<Length>,
+    /// The plate that each pattern is, or the leaf that it is uncut.
+    pub(super) roots: Vec<Child>,
+}
+
+/// A rectangle that is cut in one direction.
+#[derive(Clone, Debug)]
+pub(super) struct Plate {
+    pub(super) pattern: usize,
+    pub(super) axis: Axis,
+    pub(super) size: Size,
+    /// It hangs in this plate, or is a whole sheet.
+    pub(super) parent: Option<usize>,
+    /// Its ops are `ops[first_op..first_op + n_ops]`.
+    pub(super) first_op: usize,
+    pub(super) n_ops: usize,
+    /// What remains unmeasured when all ops are done.
+    pub(super) rest: Option<Leaf>,
+    /// Too narrow to hold well.
+    pub(super) hard: bool,
+}
+
+/// Taking all children of one extent off a plate.
+#[derive(Clone, Debug)]
+pub(super) struct Op {
+    pub(super) plate: usize,
+    /// Index of the extent among the marks.
+    pub(super) mark: usize,
+    /// What comes off; alike plates stand once with their number.
+    pub(super) children: Vec<(Child, usize)>,
+    /// The op that yields its plate.
+    pub(super) parent: Option<usize>,
+    /// It may be what remains: one child, on a plate without a rest.
+    pub(super) single: bool,
+}
+
+/// What a cut yields.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Child {
+    Leaf(Leaf),
+    Plate(usize),
+}
+
+impl Forest {
+    /// The ops of a plate.
+    pub(super) fn ops_of(&self, plate: usize) -> std::ops::Range<usize> {
+        let plate = &self.plates[plate];
+        plate.first_op..plate.first_op + plate.n_ops
+    }
+
+    /// Builds the forest of several patterns.
+    pub(super) fn new(patterns: &[Pattern], narrowest: Length) -> Self {
+        let mut forest = Self::default();
+        let mut lengths = Vec::new();
+        for (idx, pattern) in patterns.iter().enumerate() {
+            let root = Flat::new(pattern).into_forest(&mut forest, &mut lengths, idx);
+            forest.roots.push(root);
+        }
+        for plate in &mut forest.plates {
+            plate.hard = plate.size.short() < narrowest;
+        }
+        let mut marks = lengths.clone();
+        marks.sort_unstable();
+        marks.dedup();
+        for (op, length) in forest.ops.iter_mut().zip(&lengths) {
+            op.mark = marks.binary_search(length).expect("every extent is a mark");
+        }
+        forest.marks = marks;
+        forest
+    }
+}
+
+/// One tree as plates, before siblings are merged.
+struct Flat {
+    rows: Vec<Row>,
+    root: Child,
+}
+
+struct Row {
+    axis: Axis,
+    size: Size,
+    children: Vec<(Length, Child)>,
+}
+
+impl Flat {
+    fn new(pattern: &Pattern) -> Self {
+        let mut rows = Vec::new();
+        // Every tree that becomes a row, in order of the rows.
+        let mut trees: Vec<(&Tree, Size)> = vec![(&pattern.tree, pattern.sheet)];
+        if let Tree::Leaf(leaf) = pattern.tree {
+            return Self { rows, root: Child::Leaf(leaf) };
+        }
+        let mut next = 0;
+        while let Some(&(tree, size)) = trees.get(next) {
+            next += 1;
+            let Tree::Cut(top) = tree else { unreachable!("only cuts are queued") };
+            let axis = top.axis;
+            let mut children = Vec::new();
+            let mut open = vec![(tree, size)];
+            while let Some((tree, size)) = open.pop() {
+                match tree {
+                    Tree::Cut(cut) if cut.axis == axis => {
+                        let (first, second) = split(size, axis, cut.at);
+                        open.push((&cut.second, second));
+                        open.push((&cut.first, first));
+                    }
+                    Tree::Cut(_) => {
+                        children.push((extent(size, axis), Child::Plate(trees.len())));
+                        trees.push((tree, size));
+                    }
+                    Tree::Leaf(leaf) => {
+                        children.push((extent(size, axis), Child::Leaf(*leaf)));
+                    }
+                }
+            }
+            rows.push(Row { axis, size, children });
+        }
+        let mut flat = Self { rows, root: Child::Plate(0) };
+        flat.gather_waste();
+        flat
+    }
+
+    /// Makes one strip of the waste on each plate; a plate of waste is waste.
+    fn gather_waste(&mut self) {
+        const WASTE: Child = Child::Leaf(Leaf::Waste);
+        let mut becomes: Vec<Child> = (0..self.rows.len()).map(Child::Plate).collect();
+        for idx in (0..self.rows.len()).rev() {
+            let row = &mut self.rows[idx];
+            for (_, child) in &mut row.children {
+                if let Child::Plate(plate) = *child {
+                    *child = becomes[plate];
+                }
+            }
+            let waste: Length =
+                row.children.iter().filter(|it| it.1 == WASTE).map(|it| it.0).sum();
+            row.children.retain(|it| it.1 != WASTE);
+            if row.children.is_empty() {
+                becomes[idx] = WASTE;
+            } else if waste > Length::ZERO {
+                row.children.push((waste, WASTE));
+            } else if let [(_, only)] = row.children[..] {
+                becomes[idx] = only;
+            }
+        }
+        self.root = becomes[0];
+    }
+
+    /// For each row a number that is equal where rows are cut alike.
+    fn classes(&self) -> Vec<usize> {
+        let mut known = BTreeMap::new();
+        let mut classes = vec![0; self.rows.len()];
+        for (idx, row) in self.rows.iter().enumerate().rev() {
+            let mut children: Vec<(Length, Child)> = row
+                .children
+                .iter()
+                .map(|&(extent, child)| match child {
+                    Child::Plate(plate) => (extent, Child::Plate(classes[plate])),
+                    Child::Leaf(_) => (extent, child),
+                })
+                .collect();
+            children.sort_unstable();
+            let fresh = known.len();
+            classes[idx] = *known.entry((row.axis, row.size, children)).or_insert(fresh);
+        }
+        classes
+    }
+
+    /// Adds plates and ops to the forest; alike siblings once.
+    fn into_forest(
+        self,
+        forest: &mut Forest,
+        lengths: &mut Vec<Length>,
+        pattern: usize,
+    ) -> Child {
+        let Child::Plate(root) = self.root else { return self.root };
+        let classes = self.classes();
+        let first = forest.plates.len();
+        let mut queue = vec![(root, None, None)];
+        let mut next = 0;
+        while let Some(&(row, parent, parent_op)) = queue.get(next) {
+            let plate = first + next;
+            next += 1;
+            let row = &self.rows[row];
+            let rest = rest_of(&row.children);
+            let mut groups: BTreeMap<Length, Vec<(Child, usize, usize)>> =
+                BTreeMap::new();
+            for (idx, &(extent, child)) in row.children.iter().enumerate() {
+                if rest == Some(idx) {
+                    continue;
+                }
+                let group = groups.entry(extent).or_default();
+                let class = match child {
+                    Child::Plate(plate) => Child::Plate(classes[plate]),
+                    Child::Leaf(_) => child,
+                };
+                match group.iter_mut().find(|it| it.0 == class) {
+                    Some(alike) => alike.2 += 1,
+                    None => group.push((class, idx, 1)),
+                }
+            }
+            let first_op = forest.ops.len();
+            let n_ops = groups.len();
+            for (extent, group) in groups {
+                let op = forest.ops.len();
+                let mut children = Vec::with_capacity(group.len());
+                for (_, idx, count) in group {
+                    let child = match row.children[idx].1 {
+                        Child::Plate(below) => {
+                            queue.push((below, Some(plate), Some(op)));
+                            Child::Plate(first + queue.len() - 1)
+                        }
+                        leaf @ Child::Leaf(_) => leaf,
+                    };
+                    children.push((child, count));
+                }
+                // Finished parts come off first, what is cut further last.
+                children.sort_by_key(|it| it.0);
+                let count: usize = children.iter().map(|it| it.1).sum();
+                let single = rest.is_none() && count == 1;
+                forest.ops.push(Op {
+                    plate,
+                    mark: 0,
+                    children,
+                    parent: parent_op,
+                    single,
+                });
+                lengths.push(extent);
+            }
+            let rest = rest.map(|idx| match row.children[idx].1 {
+                Child::Leaf(leaf) => leaf,
+                Child::Plate(_) => unreachable!("a rest is not cut"),
+            });
+            let (axis, size) = (row.axis, row.size);
+            let hard = false;
+            forest.plates.push(Plate {
+                pattern,
+                axis,
+                size,
+                parent,
+                first_op,
+                n_ops,
+                rest,
+                hard,
+            });
+        }
+        Child::Plate(first)
+    }
+}
+
+/// Which child is the rest: the waste, else the largest offcut.
+fn rest_of(children: &[(Length, Child)]) -> Option<usize> {
+    let waste = children.iter().position(|it| it.1 == Child::Leaf(Leaf::Waste));
+    let keep = (0..children.len())
+        .filter(|&idx| children[idx].1 == Child::Leaf(Leaf::Keep))
+        .max_by_key(|&idx| (children[idx].0, std::cmp::Reverse(idx)));
+    waste.or(keep)
+}
+
+/// The side of a size that cuts of this axis divide.
+pub(super) fn extent(size: Size, axis: Axis) -> Length {
+    size.along(axis.other())
+}
+
+fn split(size: Size, axis: Axis, at: Length) -> (Size, Size) {
+    let Size { width, height } = size;
+    match axis {
+        Axis::Upright => (Size::new(at, height), Size::new(width - at, height)),
+        Axis::Level => (Size::new(width, at), Size::new(width, height - at)),
+    }
+}
