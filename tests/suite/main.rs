@@ -1,3 +1,4 @@
 //! One test binary, by capability, in reading order.
 
+mod sample;
 mod tidy;
