@@ -69,7 +69,8 @@ impl Setter<'_> {
         let number = u8::try_from(level.max(1)).expect("there are three levels");
         let tag = self.tags.add(parent, Role::Heading(number));
         let (left, width) =
-            if level < 2 { frame.wide } else { (frame.left, frame.width) };
+            if level < 3 { frame.wide } else { (frame.left, frame.width) };
+        let width = self.balanced(words, &voice, width);
         let mut slabs = self.paragraph(words, &voice, tag, left, width);
         let Some(first) = slabs.first_mut() else { return slabs };
         first.marks.push(Mark::Heading(number, plain(words).trim().to_string()));
@@ -82,7 +83,7 @@ impl Setter<'_> {
         if level == 1 {
             // The rule stands in the space above, which falls away at a page's top
             // together with the need for a rule.
-            let rule = self.rule(left, left + width, 0.0, Ink::RULE, 0.6);
+            let rule = self.rule(left, frame.wide.0 + frame.wide.1, 0.0, Ink::RULE, 0.6);
             first.items.insert(0, rule);
         }
         slabs.iter_mut().for_each(|it| it.after = NEVER);
@@ -100,7 +101,7 @@ impl Setter<'_> {
         let mut slabs = Vec::new();
         for block in blocks {
             let unit = self.theme.unit;
-            let after_heading = slabs.last().is_some_and(|it: &Slab| it.after.is_infinite());
+            let after_heading = slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
             let set = self.block(block, frame, parent);
             let above = match block {
                 Block::Heading { .. } | Block::Keep(_) => 0.0,
@@ -130,7 +131,10 @@ impl Setter<'_> {
                     Tone::Remark => self.theme.remark,
                 };
                 let tag = self.tags.add(parent, Role::Paragraph);
-                let width = frame.width.min(self.theme.measure);
+                let mut width = frame.width.min(self.theme.measure);
+                if *tone == Tone::Lead {
+                    width = self.balanced(text, &voice, frame.width);
+                }
                 self.paragraph(text, &voice, tag, frame.left, width)
             }
             Block::List(marker, entries) => self.list(*marker, entries, frame, parent),

@@ -49,11 +49,17 @@ pub(crate) fn set(press: &mut Press, text: &[Inline], voice: &Voice, width: f64)
     lines(press, key, width)
 }
 
-/// Words of one look in a single line.
-pub(crate) fn set_word(press: &mut Press, text: &str, face: FaceId, size: f64) -> Arc<Lines> {
+/// Words in one face.
+pub(crate) fn set_words(
+    press: &mut Press,
+    text: &str,
+    face: FaceId,
+    size: f64,
+    width: f64,
+) -> Arc<Lines> {
     let text = clean(text);
     let stretches = vec![Stretch { range: (0, text.len()), face, part: 0 }];
-    lines(press, Key { size: thousandths(size), text, stretches }, f64::INFINITY)
+    lines(press, Key { size: thousandths(size), text, stretches }, width)
 }
 
 /// How wide a text is without a break, and how wide its longest word.

@@ -4,22 +4,22 @@ use leafwright::document::*;
 use leafwright::geom::{Length, Rect, Shape, Side, Size, Turn};
 
 /// Eighths of an inch.
-pub fn eighths(count: i64) -> Length {
+pub(crate) fn eighths(count: i64) -> Length {
     Length::inch(count, 8)
 }
 
 /// A box in eighths of an inch.
-pub fn boxed(x: i64, y: i64, width: i64, height: i64) -> Rect {
+pub(crate) fn boxed(x: i64, y: i64, width: i64, height: i64) -> Rect {
     Rect::new(eighths(x), eighths(y), Size::new(eighths(width), eighths(height)))
 }
 
 /// Plain words.
-pub fn words(text: &str) -> Text {
+pub(crate) fn words(text: &str) -> Text {
     vec![Inline::plain(text)]
 }
 
 /// A figure at the largest scale that fits.
-pub fn figure(drawing: Drawing, caption: &str) -> Figure {
+pub(crate) fn figure(drawing: Drawing, caption: &str) -> Figure {
     Figure {
         drawing,
         alt: format!("A drawing of {caption}"),
@@ -46,8 +46,8 @@ fn dimension(side: Side, along: Rect, text: &str, tier: u8) -> Mark {
     Mark::Dimension { side, along, text: text.into(), tier }
 }
 
-/// An 8 × 8 in sheet cut into pieces, with names, cuts and dimensions.
-pub fn cut_plan() -> Drawing {
+/// An 8 × 8 in sheet cut into pieces, with names, cuts and dimensions.
+pub(crate) fn cut_plan() -> Drawing {
     let pieces = [
         (boxed(0, 0, 44, 16), "A", "sash", 0),
         (boxed(0, 16, 44, 10), "B", "ribbon", 1),
@@ -74,22 +74,22 @@ pub fn cut_plan() -> Drawing {
             text: number.to_string(),
         });
     }
-    marks.push(dimension(Side::Top, boxed(0, 0, 44, 0), "5 1/2 in", 0));
-    marks.push(dimension(Side::Top, boxed(44, 0, 20, 0), "2 1/2 in", 0));
-    marks.push(dimension(Side::Top, boxed(0, 0, 64, 0), "8 in", 1));
-    for (y, height, text) in [(0, 16, "2 in"), (16, 10, "1 1/4 in"), (26, 10, "1 1/4 in")] {
+    marks.push(dimension(Side::Top, boxed(0, 0, 44, 0), "5 1/2 in", 0));
+    marks.push(dimension(Side::Top, boxed(44, 0, 20, 0), "2 1/2 in", 0));
+    marks.push(dimension(Side::Top, boxed(0, 0, 64, 0), "8 in", 1));
+    for (y, height, text) in [(0, 16, "2 in"), (16, 10, "1 1/4 in"), (26, 10, "1 1/4 in")] {
         marks.push(dimension(Side::Left, boxed(0, y, 0, height), text, 0));
     }
-    marks.push(dimension(Side::Left, boxed(0, 36, 0, 28), "3 1/2 in", 0));
-    marks.push(dimension(Side::Left, boxed(0, 0, 0, 64), "8 in", 1));
-    marks.push(dimension(Side::Right, boxed(0, 0, 0, 44), "5 1/2 in", 0));
-    marks.push(dimension(Side::Bottom, boxed(0, 0, 22, 0), "2 3/4 in", 0));
-    marks.push(dimension(Side::Bottom, boxed(22, 0, 22, 0), "2 3/4 in", 0));
+    marks.push(dimension(Side::Left, boxed(0, 36, 0, 28), "3 1/2 in", 0));
+    marks.push(dimension(Side::Left, boxed(0, 0, 0, 64), "8 in", 1));
+    marks.push(dimension(Side::Right, boxed(0, 0, 0, 44), "5 1/2 in", 0));
+    marks.push(dimension(Side::Bottom, boxed(0, 0, 22, 0), "2 3/4 in", 0));
+    marks.push(dimension(Side::Bottom, boxed(22, 0, 22, 0), "2 3/4 in", 0));
     Drawing { size: Size::new(eighths(64), eighths(64)), marks }
 }
 
 /// The paper in hand, lying against the rule, with one cut to make.
-pub fn in_hand(width: i64, height: i64, cut: i64, text: &str) -> Drawing {
+pub(crate) fn in_hand(width: i64, height: i64, cut: i64, text: &str) -> Drawing {
     let whole = boxed(0, 0, width, height);
     let marks = vec![
         area(boxed(0, 0, cut, height), Stroke::Edge, face(0)),
@@ -103,7 +103,7 @@ pub fn in_hand(width: i64, height: i64, cut: i64, text: &str) -> Drawing {
 }
 
 /// A card front with layers.
-pub fn front(tall: bool, label: &str) -> Drawing {
+pub(crate) fn front(tall: bool, label: &str) -> Drawing {
     let (width, height) = if tall { (34, 44) } else { (44, 34) };
     let whole = boxed(0, 0, width, height);
     let band = boxed(0, height - 20, width, 12);
@@ -121,15 +121,15 @@ pub fn front(tall: bool, label: &str) -> Drawing {
         name(whole, "", "base"),
         name(band, "A", "sash"),
         Mark::Line { along: boxed(0, 0, width, 0), line: Stroke::Fold },
-        dimension(Side::Right, boxed(0, height - 8, 0, 8), "1 in", 0),
-        dimension(Side::Right, boxed(0, height - 20, 0, 12), "1 1/2 in", 0),
-        dimension(Side::Bottom, boxed(0, 0, width, 0), if tall { "4 1/4 in" } else { "5 1/2 in" }, 0),
+        dimension(Side::Right, boxed(0, height - 8, 0, 8), "1 in", 0),
+        dimension(Side::Right, boxed(0, height - 20, 0, 12), "1 1/2 in", 0),
+        dimension(Side::Bottom, boxed(0, 0, width, 0), if tall { "4 1/4 in" } else { "5 1/2 in" }, 0),
     ];
     Drawing { size: Size::new(eighths(width), eighths(height)), marks }
 }
 
 /// A ruler of six inches and one of fifteen centimetres.
-pub fn rulers() -> Drawing {
+pub(crate) fn rulers() -> Drawing {
     let size = Size::new(eighths(48), eighths(8));
     let cm = Rect::new(Length::ZERO, eighths(5), Size::new(Length::mm(150), eighths(2)));
     let marks =
@@ -151,13 +151,13 @@ fn column(head: &str, align: Align) -> Column {
 }
 
 /// What is needed, as a table with boxes to tick.
-pub fn supplies(rows: usize) -> Table {
+pub(crate) fn supplies(rows: usize) -> Table {
     let things = [
-        ("1", "8 × 8 in sheet, patterned", "two faces: rows and dots"),
-        ("6", "note bases, 4 1/4 × 5 1/2 in", "scored, with envelopes"),
-        ("1", "strip of oat cardstock, 2 3/4 × 11 in", "for six labels"),
-        ("24", "foam squares, 1/4 in", ""),
-        ("1", "scrap of dusk cardstock", "at least 2 3/4 × 1 1/2 in, for the mat behind Thank you"),
+        ("1", "8 × 8 in sheet, patterned", "two faces: rows and dots"),
+        ("6", "note bases, 4 1/4 × 5 1/2 in", "scored, with envelopes"),
+        ("1", "strip of oat cardstock, 2 3/4 × 11 in", "for six labels"),
+        ("24", "foam squares, 1/4 in", ""),
+        ("1", "scrap of dusk cardstock", "at least 2 3/4 × 1 1/2 in, for the mat behind Thank you"),
     ];
     let rows = (0..rows)
         .map(|index| {
@@ -193,23 +193,23 @@ fn cutting() -> Vec<Step> {
     vec![
         step(
             1,
-            "Lay the sheet with the rows upright and its bottom edge against the rule. Set the left edge at 5 1/2 in and cut. Put the part on the right aside for the banner.",
-            "5 1/2 in",
-            Some(shared(in_hand(64, 64, 44, "5 1/2 in"), "The sheet, cut at 5 1/2 in")),
+            "Lay the sheet with the rows upright and its bottom edge against the rule. Set the left edge at 5 1/2 in and cut. Put the part on the right aside for the banner.",
+            "5 1/2 in",
+            Some(shared(in_hand(64, 64, 44, "5 1/2 in"), "The sheet, cut at 5 1/2 in")),
         ),
         step(
             2,
-            "Turn the wide part a quarter to the right. Set its edge at 2 in and cut once: this is the sash.",
-            "2 in",
-            Some(shared(in_hand(64, 44, 16, "2 in"), "The wide part, cut at 2 in")),
+            "Turn the wide part a quarter to the right. Set its edge at 2 in and cut once: this is the sash.",
+            "2 in",
+            Some(shared(in_hand(64, 44, 16, "2 in"), "The wide part, cut at 2 in")),
         ),
         step(
             3,
-            "Set the edge at 1 1/4 in and cut twice: two ribbons.",
-            "1 1/4 in, twice",
-            Some(shared(in_hand(48, 44, 10, "1 1/4 in"), "What is left, cut at 1 1/4 in")),
+            "Set the edge at 1 1/4 in and cut twice: two ribbons.",
+            "1 1/4 in, twice",
+            Some(shared(in_hand(48, 44, 10, "1 1/4 in"), "What is left, cut at 1 1/4 in")),
         ),
-        step(4, "Halve what is left: two tiles of 2 3/4 × 3 1/2 in.", "2 3/4 in", None),
+        step(4, "Halve what is left: two tiles of 2 3/4 × 3 1/2 in.", "2 3/4 in", None),
     ]
 }
 
@@ -219,7 +219,7 @@ fn card(title: &str, tall: bool) -> Vec<Block> {
         Block::Beside(
             figure(front(tall, "E"), "The front"),
             vec![Block::Steps(vec![
-                step(1, "Glue the sash across the front, edge to edge, 1 in above the bottom.", "", None),
+                step(1, "Glue the sash across the front, edge to edge, 1 in above the bottom.", "", None),
                 step(2, "Stamp the greeting in dusk ink on the label and let it dry for a minute.", "", None),
                 step(3, "Raise the label on four foam squares, in the middle of the sash.", "", None),
                 step(4, "Write inside: You made our week.", "", None),
@@ -233,7 +233,7 @@ fn section(anchor: &str, title: &str, blocks: Vec<Block>) -> Section {
 }
 
 /// A handout with every kind of block.
-pub fn handout() -> Document {
+pub(crate) fn handout() -> Document {
     let mut link = Inline::plain("the cut plan");
     link.link = Some("cut".into());
     let fronts = [("Thank you", false), ("Hello", false), ("With love", true), ("Welcome", false)]
@@ -247,14 +247,14 @@ pub fn handout() -> Document {
     let mut quoted = Inline::plain("Thank you, neighbour");
     quoted.look = Look::Quoted;
     let cover = section("cover", "Lantern Walk", vec![
-        Block::Paragraph(Tone::Lead, words("Six note cards from a single 8 × 8 in sheet, for an evening at the table.")),
+        Block::Paragraph(Tone::Lead, words("Six note cards from a single 8 × 8 in sheet, for an evening at the table.")),
         Block::Figures(fronts.to_vec()),
         Block::Paragraph(Tone::Body, vec![
             Inline::plain("The office of a waffle: efficient fluffy offices. Read on at "),
             link,
             Inline::plain(", where every piece has a letter. Each greeting, such as "),
             quoted,
-            Inline::plain(", is stamped on a label of 2 1/2 × 1 1/4 in; "),
+            Inline::plain(", is stamped on a label of 2 1/2 × 1 1/4 in; "),
             Inline::strong("keep the sheet’s rows upright"),
             Inline::plain(" while you cut."),
         ]),
@@ -268,8 +268,8 @@ pub fn handout() -> Document {
         Block::Table(supplies(5)),
         Block::Heading { level: 3, text: words("Tools"), anchor: None },
         Block::List(Marker::Box, vec![
-            words("Trimmer that takes 12 in"),
-            words("Tag punch, 2 1/2 × 1 1/4 in"),
+            words("Trimmer that takes 12 in"),
+            words("Tag punch, 2 1/2 × 1 1/4 in"),
             words("Bone folder; a paper knife will do if its back is round and it is held flat along the fold"),
         ]),
     ]);
@@ -284,10 +284,10 @@ pub fn handout() -> Document {
     }
     let cards = section("cards", "Make the cards", blocks);
     let check = section("check", "Check the printout", vec![
-        Block::Paragraph(Tone::Remark, words("Print at 100 %. The upper bar is 6 in long, the lower one 150 mm.")),
+        Block::Paragraph(Tone::Remark, words("Print at 100 %. The upper bar is 6 in long, the lower one 150 mm.")),
         Block::Figure(Figure {
             drawing: rulers(),
-            alt: "A ruler of 6 in and one of 150 mm".into(),
+            alt: "A ruler of 6 in and one of 150 mm".into(),
             caption: None,
             scale: ScaleWish::Full,
             says_scale: false,
@@ -306,7 +306,7 @@ pub fn handout() -> Document {
 }
 
 /// The handout many times over.
-pub fn long(times: usize) -> Document {
+pub(crate) fn long(times: usize) -> Document {
     let mut document = handout();
     let sections = document.sections.clone();
     for time in 1..times {
@@ -319,7 +319,7 @@ pub fn long(times: usize) -> Document {
 }
 
 /// Every block with names of forty characters and more, and too little room.
-pub fn crowded() -> Document {
+pub(crate) fn crowded() -> Document {
     let long = "Grandmother’s bluegreen lantern-walk ribbon";
     let word = "Lanternwalkribbonbluegreengrandmotherspaper";
     let mut sheet = cut_plan();
@@ -333,7 +333,7 @@ pub fn crowded() -> Document {
         let rect = boxed(x, 40, 2, 12);
         sheet.marks.push(area(rect, Stroke::Edge, face(index as u8)));
         sheet.marks.push(name(rect, &format!("S{index}"), long));
-        sheet.marks.push(dimension(Side::Bottom, boxed(x, 0, 2, 0), "1/4 in", 0));
+        sheet.marks.push(dimension(Side::Bottom, boxed(x, 0, 2, 0), "1/4 in", 0));
     }
     let mut table = supplies(40);
     for row in &mut table.rows {
@@ -342,7 +342,7 @@ pub fn crowded() -> Document {
     }
     let steps = (1..=9)
         .map(|it| {
-            let drawing = in_hand(96, 12, 10 + it, "1 1/4 in");
+            let drawing = in_hand(96, 12, 10 + it, "1 1/4 in");
             step(it as usize, &format!("{long}. {word}. {long}."), long, Some(figure(drawing, long)))
         })
         .collect();
