@@ -40,12 +40,7 @@ pub(crate) fn kept(mut slabs: Vec<Slab>) -> Vec<Slab> {
 
 impl Setter<'_> {
     /// A section with its heading.
-    pub(crate) fn section(
-        &mut self,
-        section: &Section,
-        first: bool,
-        frame: Frame,
-    ) -> Vec<Slab> {
+    pub(crate) fn section(&mut self, section: &Section, first: bool, frame: Frame) -> Vec<Slab> {
         let tag = self.tags.add(TagId::ROOT, Role::Section);
         let mut slabs = Vec::new();
         if !plain(&section.title).trim().is_empty() {
@@ -74,7 +69,8 @@ impl Setter<'_> {
         let number = u8::try_from(level.max(1)).expect("there are three levels");
         let tag = self.tags.add(parent, Role::Heading(number));
         let (left, width) =
-            if level < 2 { frame.wide } else { (frame.left, frame.width) };
+            if level < 3 { frame.wide } else { (frame.left, frame.width) };
+        let width = self.balanced(words, &voice, width);
         let mut slabs = self.paragraph(words, &voice, tag, left, width);
         let Some(first) = slabs.first_mut() else { return slabs };
         first.marks.push(Mark::Heading(number, plain(words).trim().to_string()));
@@ -87,7 +83,7 @@ impl Setter<'_> {
         if level == 1 {
             // The rule stands in the space above, which falls away at a page's top
             // together with the need for a rule.
-            let rule = self.rule(left, left + width, 0.0, Ink::RULE, 0.6);
+            let rule = self.rule(left, frame.wide.0 + frame.wide.1, 0.0, Ink::RULE, 0.6);
             first.items.insert(0, rule);
         }
         slabs.iter_mut().for_each(|it| it.after = NEVER);
@@ -101,17 +97,11 @@ impl Setter<'_> {
     }
 
     /// Blocks one below the other.
-    pub(crate) fn blocks(
-        &mut self,
-        blocks: &[Block],
-        frame: Frame,
-        parent: TagId,
-    ) -> Vec<Slab> {
+    pub(crate) fn blocks(&mut self, blocks: &[Block], frame: Frame, parent: TagId) -> Vec<Slab> {
         let mut slabs = Vec::new();
         for block in blocks {
             let unit = self.theme.unit;
-            let after_heading =
-                slabs.last().is_some_and(|it: &Slab| it.after.is_infinite());
+            let after_heading = slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
             let set = self.block(block, frame, parent);
             let above = match block {
                 Block::Heading { .. } | Block::Keep(_) => 0.0,
@@ -141,7 +131,10 @@ impl Setter<'_> {
                     Tone::Remark => self.theme.remark,
                 };
                 let tag = self.tags.add(parent, Role::Paragraph);
-                let width = frame.width.min(self.theme.measure);
+                let mut width = frame.width.min(self.theme.measure);
+                if *tone == Tone::Lead {
+                    width = self.balanced(text, &voice, frame.width);
+                }
                 self.paragraph(text, &voice, tag, frame.left, width)
             }
             Block::List(marker, entries) => self.list(*marker, entries, frame, parent),
@@ -179,8 +172,7 @@ impl Setter<'_> {
             let label = self.tags.add(tag, Role::Label);
             let body = self.tags.add(tag, Role::Body);
             let width = (frame.width - indent).min(self.theme.measure);
-            let mut lines =
-                self.paragraph(entry, &voice, body, frame.left + indent, width);
+            let mut lines = self.paragraph(entry, &voice, body, frame.left + indent, width);
             if lines.is_empty() {
                 lines.push(Slab::blank(voice.leading));
             }
@@ -205,13 +197,7 @@ impl Setter<'_> {
     }
 
     /// The dot, or the box to tick, of a list.
-    pub(crate) fn mark(
-        &self,
-        marker: Marker,
-        left: f64,
-        middle: f64,
-        tag: TagId,
-    ) -> Item {
+    pub(crate) fn mark(&self, marker: Marker, left: f64, middle: f64, tag: TagId) -> Item {
         let k = self.theme.enlarged;
         let ink = self.theme.ink(Ink::TEXT);
         let path = match marker {

@@ -87,6 +87,26 @@ impl Setter<'_> {
         Drawn { slab, width: whole, picture }
     }
 
+    /// How large a drawing becomes in a room, with what is said below it.
+    pub(crate) fn size(&mut self, figure: &Figure, room: (f64, f64)) -> (f64, f64) {
+        let scale = self.scale_of(figure, room);
+        let (width, height) = drawing::extent(self, &figure.drawing, scale);
+        let lines = if figure.caption.is_some() || figure.says_scale { 1.0 } else { 0.0 };
+        (width, height + lines * self.theme.remark.leading)
+    }
+
+    /// The scale that a figure wishes for and can have.
+    fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
+        match figure.scale {
+            ScaleWish::Full => Scale::FULL,
+            ScaleWish::Shared(number) => match self.scales.get(&number) {
+                Some(scale) => *scale,
+                None => self.largest(figure, room),
+            },
+            ScaleWish::Largest => self.largest(figure, room),
+        }
+    }
+
     /// The words below a drawing, with its scale.
     fn caption(&self, figure: &Figure, scale: Scale) -> Vec<Inline> {
         let mut words = figure.caption.clone().unwrap_or_default();
@@ -109,14 +129,7 @@ impl Setter<'_> {
         room: (f64, f64),
         tag: TagId,
     ) -> (Scale, Picture) {
-        let scale = match figure.scale {
-            ScaleWish::Full => Scale::FULL,
-            ScaleWish::Shared(number) => match self.scales.get(&number) {
-                Some(scale) => *scale,
-                None => self.largest(figure, room),
-            },
-            ScaleWish::Largest => self.largest(figure, room),
-        };
+        let scale = self.scale_of(figure, room);
         let picture = drawing::picture(self, &figure.drawing, scale, tag);
         let page = (self.theme.right - self.theme.left, self.theme.height());
         // A hair's breadth of labels may stand over; a drawing may not.
@@ -133,21 +146,30 @@ impl Setter<'_> {
     }
 
     /// The largest scale of ISO 5455 at which a drawing fits with its labels.
+    ///
+    /// Labels keep their size: where they need more room than there is, a smaller
+    /// scale does not help, and the scale that comes nearest is taken.
     pub(crate) fn largest(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
-        let larger = [50, 100, 200, 500, 1000].map(|real| Scale { drawn: 1, real });
-        let all = Scale::RECOMMENDED.into_iter().chain(larger);
-        for scale in all {
-            let size = figure.drawing.size;
+        let smaller = [50, 100, 200, 500, 1000].map(|real| Scale { drawn: 1, real });
+        let size = figure.drawing.size;
+        let mut nearest: Option<(f64, Scale)> = None;
+        for scale in Scale::RECOMMENDED.into_iter().chain(smaller) {
             let bare = (scale.on_page(size.width).0, scale.on_page(size.height).0);
             if bare.0 > room.0 || bare.1 > room.1 {
                 continue;
             }
             let (width, height) = drawing::extent(self, &figure.drawing, scale);
-            if width <= room.0 && height <= room.1 {
+            let over = (width / room.0).max(height / room.1);
+            if over <= 1.0 {
                 return scale;
             }
+            if nearest.is_none_or(|it| over < it.0 - 0.02) {
+                nearest = Some((over, scale));
+            } else {
+                break;
+            }
         }
-        Scale { drawn: 1, real: 1000 }
+        nearest.map_or(Scale { drawn: 1, real: 1000 }, |it| it.1)
     }
 
     /// A drawing on its own.

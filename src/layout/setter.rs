@@ -61,8 +61,6 @@ pub(crate) enum Stand {
     Start,
     /// At the other side.
     End,
-    /// In the middle.
-    Middle,
 }
 
 impl<'a> Setter<'a> {
@@ -121,12 +119,30 @@ impl<'a> Setter<'a> {
                 + match (stand, line.leftwards) {
                     (Stand::Start, false) | (Stand::End, true) => 0.0,
                     (Stand::End, false) | (Stand::Start, true) => free,
-                    (Stand::Middle, _) => free / 2.0,
                 };
             self.line(&mut slab, line, words, &owners, voice, (x, voice.baseline()));
             slabs.push(slab);
         }
         slabs
+    }
+
+    /// The least width at which a short text takes no more lines than at `width`, so
+    /// that no word is left alone in its last line.
+    pub(crate) fn balanced(&mut self, words: &[Inline], voice: &Voice, width: f64) -> f64 {
+        let count = text::set(self.press, words, voice, width).lines.len();
+        if !(2..=4).contains(&count) {
+            return width;
+        }
+        let (mut least, mut most) = (width / 2.0, width);
+        while most - least > 4.0 {
+            let middle = (least + most) / 2.0;
+            if text::set(self.press, words, voice, middle).lines.len() > count {
+                least = middle;
+            } else {
+                most = middle;
+            }
+        }
+        most
     }
 
     /// Puts the runs of a line into a slab.

@@ -7,9 +7,13 @@ use crate::document::Step;
 use crate::page::Role;
 use crate::page::TagId;
 
-use super::blocks::spaced;
+use super::blocks::{kept, spaced};
 use super::setter::{Frame, Setter, Stand};
+use super::text;
 use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
+
+/// Text beside a drawing is no narrower, in large print likewise more.
+const NARROWEST: f64 = 96.0;
 
 impl Setter<'_> {
     /// How much of the frame's width a drawing beside text may take, and how high
@@ -17,7 +21,7 @@ impl Setter<'_> {
     pub(crate) fn room_beside(&self, frame: Frame, share: f64) -> Option<(f64, f64)> {
         let width = frame.width * share;
         let left = frame.width - width - self.theme.gutter;
-        (left >= 120.0 * self.theme.enlarged).then(|| (width, 0.62 * self.theme.height()))
+        (left >= NARROWEST * self.theme.enlarged).then(|| (width, 0.62 * self.theme.height()))
     }
 
     /// The room for a drawing that stands on its own below text.
@@ -46,17 +50,27 @@ impl Setter<'_> {
     }
 
     /// Numbered steps; each stays with its numeral, aside and drawing.
-    pub(crate) fn steps(
-        &mut self,
-        steps: &[Step],
-        frame: Frame,
-        parent: TagId,
-    ) -> Vec<Slab> {
+    pub(crate) fn steps(&mut self, steps: &[Step], frame: Frame, parent: TagId) -> Vec<Slab> {
         let list = self.tags.add(parent, Role::List { numbered: true });
+        let room = self.room_of_step(frame);
+        let rows: Vec<Vec<Slab>> = if self.saves_in_pairs(steps, frame, room) {
+            let cells = self.cells(frame);
+            let row = |pair: &[Step]| {
+                let mut row = Slab::default();
+                for (step, cell) in pair.iter().zip(cells) {
+                    let set = fuse(self.step(step, cell, room, list));
+                    row.height = row.height.max(set.height);
+                    row.absorb(set, 0.0);
+                }
+                vec![row]
+            };
+            steps.chunks(2).map(row).collect()
+        } else {
+            steps.iter().map(|step| self.step(step, frame, room, list)).collect()
+        };
+        let count = rows.len();
         let mut slabs = Vec::new();
-        let count = steps.len();
-        for (index, step) in steps.iter().enumerate() {
-            let mut set = self.step(step, frame, list);
+        for (index, mut set) in rows.into_iter().enumerate() {
             let ends = index == 0 || index + 2 == count;
             if let Some(last) = set.last_mut() {
                 last.after = if index + 1 == count {
@@ -73,8 +87,54 @@ impl Setter<'_> {
         slabs
     }
 
+    /// The two places of steps that stand in pairs.
+    fn cells(&self, frame: Frame) -> [Frame; 2] {
+        let (left, whole) = frame.wide;
+        let gap = 1.6 * self.theme.gutter;
+        let width = (whole - gap) / 2.0;
+        [left, left + width + gap]
+            .map(|left| Frame { left, width, margin: None, wide: (left, width) })
+    }
+
+    /// Whether steps with drawings take clearly less paper in pairs: short words
+    /// beside a drawing leave the better part of the measure empty.
+    fn saves_in_pairs(&mut self, steps: &[Step], frame: Frame, room: (f64, f64)) -> bool {
+        let drawn = steps.iter().filter(|it| it.figure.is_some()).count();
+        if frame.margin.is_none() || drawn < 2 {
+            return false;
+        }
+        let whole = self.step_frame(frame);
+        let cell = self.step_frame(self.cells(frame)[0]);
+        let heights: Vec<_> = steps
+            .iter()
+            .map(|step| {
+                let figure = step.figure.as_ref().map_or((0.0, 0.0), |it| self.size(it, room));
+                (self.guess(step, figure, whole), self.guess(step, figure, cell))
+            })
+            .collect();
+        let single: f64 = heights.iter().map(|it| it.0).sum();
+        let pairs: f64 =
+            heights.chunks(2).map(|it| it.iter().map(|it| it.1).fold(0.0, f64::max)).sum();
+        let highest = heights.iter().map(|it| it.1).fold(0.0, f64::max);
+        pairs < 0.8 * single && highest < 0.5 * self.theme.height()
+    }
+
+    /// About how high a step is with a drawing of a size.
+    fn guess(&mut self, step: &Step, figure: (f64, f64), inner: Frame) -> f64 {
+        let voice = self.theme.body;
+        let mut width = inner.width;
+        let beside = inner.width - figure.0 - self.theme.gutter;
+        let stacked = beside < NARROWEST * self.theme.enlarged;
+        if figure.0 > 0.0 && !stacked {
+            width = beside;
+        }
+        let lines = text::set(self.press, &step.text, &voice, width.min(self.theme.measure));
+        let words = lines.lines.len() as f64 * voice.leading;
+        if stacked { words + figure.1 } else { words.max(figure.1) }
+    }
+
     /// One step.
-    fn step(&mut self, step: &Step, frame: Frame, list: TagId) -> Vec<Slab> {
+    fn step(&mut self, step: &Step, frame: Frame, room: (f64, f64), list: TagId) -> Vec<Slab> {
         let tag = self.tags.add(list, Role::Entry);
         let label = self.tags.add(tag, Role::Label);
         let body = self.tags.add(tag, Role::Body);
@@ -84,16 +144,12 @@ impl Setter<'_> {
         let number = self.numeral(step, frame, label);
         // The drawing first, since its width decides that of the text; its words
         // are read after those of the step all the same.
-        let aside_tag = step.aside.as_ref().map(|_| self.tags.add(body, Role::Note));
         let words = self.tags.add(body, Role::Paragraph);
+        let aside_tag = step.aside.as_ref().map(|_| self.tags.add(body, Role::Paragraph));
         let drawn = step.figure.as_ref().map(|figure| {
-            let beside = self.room_beside(inner, 0.5);
-            let room = self.room_of_step(frame);
             let mut drawn = self.draw(figure, room, body);
-            let narrow = beside.is_none()
-                || drawn.width + gutter + 120.0 * self.theme.enlarged > inner.width;
-            let x =
-                if narrow { inner.left } else { inner.left + inner.width - drawn.width };
+            let narrow = drawn.width + gutter + NARROWEST * self.theme.enlarged > inner.width;
+            let x = if narrow { inner.left } else { inner.left + inner.width - drawn.width };
             drawn.move_to(x);
             (narrow, drawn)
         });
@@ -150,7 +206,7 @@ impl Setter<'_> {
         number
     }
 
-    /// The aside of a step: in the margin below the numeral, or above the text.
+    /// The aside of a step: in the margin below the numeral, or below the text.
     fn aside(
         &mut self,
         aside: &[Inline],
@@ -168,10 +224,13 @@ impl Setter<'_> {
             note.height = self.theme.body.leading + height(&set);
             return abreast(slabs, note, Order::Beside);
         }
-        let mut set = self.paragraph(aside, &voice, tag, inner.left, width);
-        set.iter_mut().for_each(|it| it.after = NEVER);
-        set.extend(slabs);
-        set
+        let set = self.paragraph(aside, &voice, tag, inner.left, width);
+        let mut slabs = kept(slabs);
+        if let Some(last) = slabs.last_mut() {
+            last.after = NEVER;
+        }
+        slabs.extend(set);
+        slabs
     }
 
     /// A drawing with blocks beside it, or below it where the page is narrow.
@@ -187,16 +246,14 @@ impl Setter<'_> {
         // The drawing may use the margin column, so that the text keeps its own.
         let (left, whole) = frame.wide;
         let right = left + whole;
-        if let Some((room, high)) =
-            self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
+        if let Some((room, high)) = self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
         {
             let mut drawn = self.draw(figure, (room, high), group);
             let edge = (left + drawn.width + 1.4 * self.theme.gutter).max(frame.left);
             let width = right - edge;
-            if width >= 120.0 * self.theme.enlarged {
+            if width >= 1.25 * NARROWEST * self.theme.enlarged {
                 drawn.move_to(left);
-                let inner =
-                    Frame { left: edge, width, margin: None, wide: (edge, width) };
+                let inner = Frame { left: edge, width, margin: None, wide: (edge, width) };
                 let slabs = self.blocks(blocks, inner, group);
                 let both = abreast(slabs, drawn.slab, Order::Beside);
                 if both[0].height <= self.theme.height() {

@@ -6,4 +6,5 @@ mod fronts;
 mod hand_made;
 mod random;
 mod schedule;
+mod sample;
 mod tidy;

@@ -99,12 +99,7 @@ impl Canvas {
     }
 
     /// Draws a path.
-    pub(super) fn path(
-        &mut self,
-        pieces: Vec<Piece>,
-        fill: Option<Ink>,
-        line: Option<Line>,
-    ) {
+    pub(super) fn path(&mut self, pieces: Vec<Piece>, fill: Option<Ink>, line: Option<Line>) {
         let gray = self.gray;
         let printed = move |ink: Ink| if gray { ink.gray() } else { ink };
         let fill = fill.map(printed);
@@ -154,21 +149,34 @@ pub(super) struct Word {
 }
 
 impl Word {
-    /// Shapes words in a face.
-    pub(super) fn new(
+    /// Shapes words in a face, in one line.
+    pub(super) fn new(setter: &mut Setter<'_>, words: &str, face: FaceId, size: f64) -> Self {
+        let mut lines = Self::broken(setter, words, face, size, f64::INFINITY);
+        lines.pop().unwrap_or(Self { runs: Vec::new(), width: 0.0 })
+    }
+
+    /// Shapes words in lines of at most a width.
+    pub(super) fn lines(setter: &mut Setter<'_>, words: &str, width: f64) -> Vec<Self> {
+        let size = setter.theme.label.size;
+        Self::broken(setter, words, FaceId::SANS, size, width)
+    }
+
+    fn broken(
         setter: &mut Setter<'_>,
         words: &str,
         face: FaceId,
         size: f64,
-    ) -> Self {
-        let lines = text::set_word(setter.press, words, face, size);
-        let inline = [crate::document::Inline::plain(words)];
-        setter.report(&lines.missing, &inline);
-        let Some(line) = lines.lines.first() else {
-            return Self { runs: Vec::new(), width: 0.0 };
+        width: f64,
+    ) -> Vec<Self> {
+        let lines = text::set_words(setter.press, words, face, size, width);
+        if !lines.missing.is_empty() {
+            setter.report(&lines.missing, &[crate::document::Inline::plain(words)]);
+        }
+        let word = |line: &text::Line| Self {
+            runs: line.runs.iter().map(|it| (it.x, it.run.clone())).collect(),
+            width: line.width,
         };
-        let runs = line.runs.iter().map(|it| (it.x, it.run.clone())).collect();
-        Self { runs, width: line.width }
+        lines.lines.iter().map(word).collect()
     }
 
     /// Whether there is nothing to write.
@@ -184,10 +192,7 @@ pub(super) fn overlap(one: Edges, two: Edges) -> bool {
 
 /// Whether a box lies within another.
 pub(super) fn within(inner: Edges, outer: Edges) -> bool {
-    inner[0] >= outer[0]
-        && inner[1] >= outer[1]
-        && inner[2] <= outer[2]
-        && inner[3] <= outer[3]
+    inner[0] >= outer[0] && inner[1] >= outer[1] && inner[2] <= outer[2] && inner[3] <= outer[3]
 }
 
 /// A box, smaller by so much on each side.

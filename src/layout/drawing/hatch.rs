@@ -73,7 +73,7 @@ pub(super) fn ground(fill: Fill) -> Option<Ink> {
         Fill::Face { index, color: None, .. } => {
             Some(Ink(TINTS[usize::from(index) % TINTS.len()]))
         }
-        Fill::Strong => Some(Ink::ACCENT.tint()),
+        Fill::Strong => Some(Ink::ACCENT.lighter(0.78)),
     }
 }
 

@@ -30,13 +30,11 @@ pub(super) fn inside(
     drawing: &Drawing,
 ) -> Vec<Homeless> {
     let mut homeless = Vec::new();
-    // The area that a name belongs to is the last one drawn in its box before it.
-    let mut areas = 0;
     for mark in &drawing.marks {
         match mark {
-            Mark::Area { .. } => areas += 1,
             Mark::Name { rect, short, long, may_turn } => {
                 let edges = canvas.edges(*rect);
+                let areas = above(canvas, edges);
                 let size = canvas.size;
                 let short_word = Word::new(setter, short, FaceId::SANS_STRONG, size);
                 let long_word = long
@@ -62,7 +60,8 @@ pub(super) fn inside(
                     homeless.push(Homeless { edges, words });
                 }
             }
-            Mark::Line { .. }
+            Mark::Area { .. }
+            | Mark::Line { .. }
             | Mark::Dimension { .. }
             | Mark::Runs { .. }
             | Mark::CutNumber { .. }
@@ -72,6 +71,17 @@ pub(super) fn inside(
         }
     }
     homeless
+}
+
+/// The first of the areas that may hide what lies in a box: those drawn after the
+/// area that is this box, or else after the last one that holds it.
+fn above(canvas: &Canvas, edges: Edges) -> usize {
+    let same = |it: &Edges| it.iter().zip(edges).all(|(one, two)| (one - two).abs() < 0.01);
+    let held = |it: &Edges| within(edges, inset(*it, -0.01));
+    let last = |test: &dyn Fn(&Edges) -> bool| {
+        canvas.drawn.iter().rposition(|it| test(&it.edges)).map(|it| it + 1)
+    };
+    last(&same).or_else(|| last(&held)).unwrap_or(0)
 }
 
 /// Writes a name at the first of several places in its box that is free.
@@ -120,8 +130,7 @@ fn write(
         if hidden || !canvas.is_free(spot) {
             continue;
         }
-        let ground =
-            canvas.drawn.iter().rev().find(|it| within(spot, inset(it.edges, -0.1)));
+        let ground = canvas.drawn.iter().rev().find(|it| within(spot, inset(it.edges, -0.1)));
         if let Some(ground) = ground.and_then(|it| it.ground) {
             canvas.blank(spot, ground);
         }
@@ -142,16 +151,12 @@ fn write(
 }
 
 /// Writes the names that found no place inside, beside the drawing.
-pub(super) fn leaders(
-    canvas: &mut Canvas,
-    setter: &mut Setter<'_>,
-    homeless: Vec<Homeless>,
-) {
+pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Vec<Homeless>) {
     if homeless.is_empty() {
         return;
     }
     let size = canvas.size;
-    let leading = 1.25 * size;
+    let leading = 1.2 * size;
     let middle = (canvas.area[0] + canvas.area[2]) / 2.0;
     // Dimensions stand at one side more often than at both: the other is nearer.
     let left_is_free = canvas.reach[0] < canvas.reach[2];
@@ -159,34 +164,56 @@ pub(super) fn leaders(
     let mut words: Vec<_> = homeless
         .into_iter()
         .map(|it| {
-            let word = Word::new(setter, &it.words, FaceId::SANS, size);
-            let at =
-                ((it.edges[0] + it.edges[2]) / 2.0, (it.edges[1] + it.edges[3]) / 2.0);
-            (at, word)
+            let lines = Word::lines(setter, &it.words, 11.0 * size);
+            (spot_of(canvas, it.edges), lines)
         })
         .collect();
     words.sort_by(|one, two| one.0.1.total_cmp(&two.0.1));
     let mut next = [f64::NEG_INFINITY; 2];
-    for (at, word) in words {
+    for (at, lines) in words {
         let left = if (at.0 - middle).abs() < 1.0 { left_is_free } else { at.0 < middle };
         let side = usize::from(left);
+        let width = lines.iter().map(|it| it.width).fold(0.0, f64::max);
+        let height = 0.9 * size + leading * (lines.len().max(1) - 1) as f64;
         let mut top = (at.1 - 0.45 * size).max(next[side]);
-        let x = if left { far_left - 9.0 - word.width } else { far_right + 9.0 };
-        let spot = |top: f64| [x - 1.0, top, x + word.width + 1.0, top + 0.9 * size];
+        let x = if left { far_left - 9.0 - width } else { far_right + 9.0 };
+        let spot = |top: f64| [x - 1.0, top, x + width + 1.0, top + height];
         while !canvas.is_free(spot(top)) {
             top += 1.0;
         }
-        next[side] = top + leading;
+        next[side] = top + height + 0.3 * size;
         let bounds = spot(top);
-        canvas.write(&word, x, top + 0.66 * size, false, Ink::TEXT);
-        let from =
-            (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
+        for (line, word) in (0_u32..).zip(&lines) {
+            let x = if left { x + width - word.width } else { x };
+            let y = top + 0.66 * size + leading * f64::from(line);
+            canvas.write(word, x, y, false, Ink::TEXT);
+        }
+        let from = (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
         canvas.path(vec![Piece::line(from, at)], None, Some(thin(Ink::TEXT)));
         let dot = Line { ink: Ink::TEXT, width: 2.2, dash: Vec::new(), round: true };
         canvas.path(vec![Piece::line(at, at)], None, Some(dot));
         canvas.taken.push(bounds);
         canvas.cover(bounds);
     }
+}
+
+/// Where a leader ends: in the middle of what it names, or wherever that is seen.
+fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
+    const PARTS: [f64; 5] = [0.5, 0.3, 0.7, 0.12, 0.88];
+    let hiding = &canvas.drawn[above(canvas, edges)..];
+    let points = PARTS.iter().flat_map(|down| PARTS.iter().map(move |across| (*across, *down)));
+    let points = points.map(|(across, down)| {
+        (
+            edges[0] + (edges[2] - edges[0]) * across,
+            edges[1] + (edges[3] - edges[1]) * down,
+        )
+    });
+    let dot = |(x, y): (f64, f64)| [x - 1.5, y - 1.5, x + 1.5, y + 1.5];
+    let seen = |it: &(f64, f64)| {
+        canvas.is_free(dot(*it)) && hiding.iter().all(|area| !overlap(area.edges, dot(*it)))
+    };
+    let middle = ((edges[0] + edges[2]) / 2.0, (edges[1] + edges[3]) / 2.0);
+    points.clone().find(seen).unwrap_or(middle)
 }
 
 /// Draws the arrows that show how patterns stand.
@@ -233,12 +260,7 @@ pub(super) fn arrows(canvas: &mut Canvas, drawing: &Drawing) {
 }
 
 /// One arrow filling a box.
-fn arrow(
-    canvas: &mut Canvas,
-    [left, top, right, bottom]: Edges,
-    turn: Turn,
-    both_ways: bool,
-) {
+fn arrow(canvas: &mut Canvas, [left, top, right, bottom]: Edges, turn: Turn, both_ways: bool) {
     let (x, y) = ((left + right) / 2.0, (top + bottom) / 2.0);
     let (tail, tip) = match turn {
         Turn::None => ((x, bottom), (x, top)),
@@ -246,11 +268,7 @@ fn arrow(
         Turn::Right => ((left, y), (right, y)),
         Turn::Left => ((right, y), (left, y)),
     };
-    canvas.path(
-        vec![Piece::line(tail, tip)],
-        None,
-        Some(Line { width: 0.9, ..thin(Ink::TEXT) }),
-    );
+    canvas.path(vec![Piece::line(tail, tip)], None, Some(Line { width: 0.9, ..thin(Ink::TEXT) }));
     let mut heads = vec![head(tail, tip, 6.0, 2.3)];
     if both_ways {
         heads.push(head(tip, tail, 6.0, 2.3));
