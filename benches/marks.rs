@@ -16,7 +16,8 @@ use std::time::{Duration, Instant};
 
 use leafwright::geom::{Axis, Length, Rect, Size};
 use leafwright::plan::cut::{
-    Kind, Leaf, Limits, Pattern, Problem, SheetKind, Tree, schedule, solve,
+    Kind, Leaf, Limits, Pattern, Problem, SheetKind, TIDY_BUDGET, Tree, schedule, solve,
+    tidy,
 };
 use leafwright::project::{Trimmer, TrimmerKind};
 
@@ -42,9 +43,13 @@ fn main() {
     paths.sort();
     let kits: Vec<Kit> = paths.iter().map(|it| Kit::read(it)).collect();
     println!("{} kits", kits.len());
-    report("plain rule, one kit", kits.iter().map(|it| it.by_rule(it.kinds.clone())));
+    report("plain rule, one kit", kits.iter().map(|it| it.by_rule(1)));
+    report("the same, tidied", kits.iter().map(|it| it.tidied(it.by_rule(1))));
+    report("plain rule, all kits", kits.iter().map(|it| it.by_rule(it.kits)));
     report("planner, one kit", kits.iter().map(|it| it.planned(1)));
+    report("the same, tidied", kits.iter().map(|it| it.tidied(it.planned(1))));
     report("planner, all kits", kits.iter().map(|it| it.planned(it.kits)));
+    report("the same, tidied", kits.iter().map(|it| it.tidied(it.planned(it.kits))));
 }
 
 struct Kit {
@@ -92,12 +97,27 @@ impl Kit {
             .collect()
     }
 
+    fn tidied(&self, mut plan: Vec<Pattern>) -> Vec<Pattern> {
+        let free: Vec<bool> = self.kinds.iter().map(|it| it.free).collect();
+        let begun = Instant::now();
+        let tidied = tidy(&plan, &free, &TRIMMER, TIDY_BUDGET);
+        let took = begun.elapsed().as_millis();
+        if took > 400 {
+            println!("  tidying took {took} ms and {} steps", tidied.spent);
+        }
+        for (pattern, tree) in plan.iter_mut().zip(tidied.trees) {
+            pattern.tree = tree;
+        }
+        plan
+    }
+
     /// Largest first, into the free rectangle that leaves the shortest strip.
-    fn by_rule(&self, mut kinds: Vec<Kind>) -> Vec<Pattern> {
-        kinds.sort_by_key(|it| (std::cmp::Reverse(it.size.area()), it.size));
+    fn by_rule(&self, kits: u32) -> Vec<Pattern> {
+        let mut kinds: Vec<(usize, &Kind)> = self.kinds.iter().enumerate().collect();
+        kinds.sort_by_key(|it| (std::cmp::Reverse(it.1.size.area()), it.1.size));
         let mut sheets: Vec<Board> = Vec::new();
-        for (part, kind) in kinds.iter().enumerate() {
-            for _ in 0..kind.count {
+        for (part, kind) in kinds {
+            for _ in 0..kind.count * kits {
                 let lies = [(kind.size, false), (kind.size.turned(), true)];
                 let lies = &lies[..1 + usize::from(kind.free)];
                 let placed = sheets.iter_mut().any(|it| it.place(part, lies));

@@ -3,3 +3,4 @@
 mod random;
 mod schedule;
 mod tidy;
+mod tidying;

@@ -2,13 +2,17 @@
 
 mod demand;
 mod engine;
+mod plates;
+mod rearrange;
 mod replay;
 mod schedule;
+mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
 pub use engine::{Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
+pub use select::{TIDY_BUDGET, Tidied, tidy};
 pub use tree::{Cut, Leaf, Placement, Token, Tree};
 
 use crate::geom::Size;
