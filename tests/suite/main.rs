@@ -9,4 +9,6 @@ mod random;
 mod schedule;
 mod supplies;
 mod tidy;
+
+mod tidying;
 mod work;
