@@ -3,6 +3,7 @@
 
 mod check;
 pub mod cut;
+mod export;
 mod fronts;
 mod packing;
 mod say;
@@ -10,6 +11,7 @@ mod supplies;
 mod uses;
 mod work;
 
+pub use export::cuts_json;
 pub use fronts::{Front, Set};
 pub use packing::{Packed, Packing};
 pub use supplies::{Good, Packs, Supplies, Supply, packs};
