@@ -2,9 +2,15 @@
 
 mod cutting;
 mod cutting_cross;
+mod export;
 mod fronts;
 mod hand_made;
+mod json_schema;
+mod plan;
 mod random;
 mod schedule;
 mod sample;
+mod supplies;
 mod tidy;
+mod tidying;
+mod work;
