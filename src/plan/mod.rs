@@ -1,16 +1,24 @@
 //! From the checked project to everything that is computed: the cutting, the
 //! shopping, where each layer sits, and the order of work.
 
+mod check;
 pub mod cut;
 mod fronts;
+mod packing;
+mod say;
 mod supplies;
+mod uses;
 mod work;
 
-pub use fronts::*;
-pub use supplies::*;
-pub use work::*;
+pub use fronts::{Front, Set};
+pub use packing::{Packed, Packing};
+pub use supplies::{Good, Packs, Supplies, Supply, packs};
+pub use work::{Act, Task, TaskId, WorkPlan};
 
+use crate::diag::{Diagnostic, Outcome};
 use crate::plan::cut::PaperCut;
+use crate::plan::uses::{Kits, Uses};
+use crate::project::{Project, Reader};
 
 /// Everything that was computed for a project.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -24,4 +32,45 @@ pub struct Plan {
     pub supplies: Supplies,
     /// What is done in which order.
     pub work: WorkPlan,
+}
+
+/// For whom and for how many is planned.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PlanOptions {
+    /// So many kits, whatever the project says.
+    pub kits: Option<u32>,
+    /// Whose packet it is: decides whether sheets are cut together.
+    pub reader: Reader,
+    /// Search steps that may be spent on each paper.
+    pub budget: u64,
+}
+
+impl Default for PlanOptions {
+    fn default() -> Self {
+        Self { kits: None, reader: Reader::Class, budget: cut::BUDGET }
+    }
+}
+
+/// Plans the cutting, the placing, the shopping and the work.
+///
+/// There is no plan if any note is an error.
+pub fn plan(project: &Project, options: &PlanOptions) -> Outcome<Plan> {
+    let mut notes = Vec::new();
+    // Look at what needs no plan: punches, envelopes.
+    check::check(project, &mut notes);
+    // Count everything on the cards of one kit, and the kits.
+    let uses = Uses::count(project);
+    let kits = Kits::count(project, options.kits, options.reader);
+    // Lay everything that has to be cut onto sheets, paper by paper.
+    let cuts = cut::cuts(project, &uses, &kits, options.budget, &mut notes);
+    // Put every layer in its place.
+    let fronts = fronts::fronts(project, &mut notes);
+    // Fill the shopping list.
+    let supplies = supplies::supplies(project, &uses, &kits, &cuts);
+    // Put the work in order, and see what can be done ahead.
+    let work = work::work(project, &uses, &cuts, &mut notes);
+
+    notes.sort_by_key(|note| (note.site.file, note.site.start));
+    let sound = !notes.iter().any(Diagnostic::is_error);
+    Outcome { value: sound.then_some(Plan { cuts, fronts, supplies, work }), notes }
 }

@@ -1,5 +1,10 @@
 //! One test binary, by capability, in reading order.
 
+mod cutting;
+mod cutting_cross;
+mod fronts;
+mod hand_made;
+mod own_way;
 mod random;
 mod schedule;
 mod tidy;

@@ -1,7 +1,11 @@
 //! Cutting sheets: what is to be cut, the plan, and the steps at the trimmer.
 
+mod assign;
+mod blanks;
 mod demand;
 mod engine;
+mod own;
+mod paper;
 mod plates;
 mod rearrange;
 mod replay;
@@ -10,13 +14,17 @@ mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
-pub use engine::{Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use own::{OwnWay, own_way};
+pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use select::{TIDY_BUDGET, Tidied, tidy};
 pub use tree::{Cut, Leaf, Placement, Token, Tree};
 
+use crate::diag::Diagnostic;
 use crate::geom::Size;
-use crate::project::PaperId;
+use crate::plan::uses::{Kits, Uses};
+use crate::project::{PaperId, Project};
 
 /// How one paper is cut, for all kits.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,7 +35,8 @@ pub struct PaperCut {
     pub parts: Vec<Part>,
     /// Kits that are cut together: 1 where each person cuts her own sheets.
     pub kits: u32,
-    /// Different ways to cut a sheet, each with its number of sheets.
+    /// Different ways to cut a sheet, each with its number of sheets; none if
+    /// the paper comes in scraps, which are not planned.
     pub patterns: Vec<Pattern>,
     /// What is known about the fewest sheets.
     pub bound: Bound,
@@ -81,4 +90,21 @@ pub struct OwnCompared {
     pub offcut: Option<Size>,
     /// The largest offcut of the best plan.
     pub best_offcut: Option<Size>,
+}
+
+/// Plans the cutting of every paper from which something is cut.
+pub(crate) fn cuts(
+    project: &Project,
+    uses: &Uses,
+    kits: &Kits,
+    budget: u64,
+    notes: &mut Vec<Diagnostic>,
+) -> Vec<PaperCut> {
+    let demand = demand::demand(project, uses, kits, notes);
+    let papers = demand.into_iter();
+    papers
+        .filter_map(|(paper, parts)| {
+            paper::cut_paper(project, paper, parts, kits, budget, notes)
+        })
+        .collect()
 }

@@ -1,14 +1,24 @@
 //! The tasks of a set and the order in which they are done.
 
-use crate::plan::Good;
-use crate::project::{BaseId, CardId, GreetingId, LateId, PaperId, Reader, ToolId, Work};
+mod ahead;
+mod order;
+mod tasks;
+
+use crate::diag::Diagnostic;
+use crate::plan::cut::PaperCut;
+use crate::plan::uses::Uses;
+use crate::project::{
+    BaseId, CardId, GreetingId, LateId, PaperId, Project, Reader, ToolId, Work,
+};
 
 /// What is done in which order, and what of it is done ahead.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct WorkPlan {
-    /// Every task; a task's needs stand before it.
+    /// Every task; a task's needs stand before it. First what is prepared for all
+    /// cards, with as few changes of tool and ink as can be; then card by card;
+    /// last what is chosen when a card is sent.
     pub tasks: Vec<Task>,
-    /// For each reader: which tasks are done before the packet reaches her.
+    /// For each reader, in the order of [`Reader::ALL`]: which tasks are done before the packet reaches her.
     pub ahead: Vec<(Reader, Vec<TaskId>)>,
 }
 
@@ -66,20 +76,35 @@ pub enum Act {
     ChooseInside(CardId),
 }
 
-/// What a reader still needs in her bag: what is used by tasks not done ahead.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Packing {
-    /// Things to have at hand, each once.
-    pub goods: Vec<Good>,
-    /// Made parts to pack, by card: counts of pieces, labels, bases.
-    pub parts: Vec<Packed>,
+impl WorkPlan {
+    /// The tasks that are done before the packet reaches a reader, in order.
+    pub fn ahead(&self, reader: Reader) -> &[TaskId] {
+        let mut rows = self.ahead.iter();
+        rows.find(|(of, _)| *of == reader).map_or(&[], |(_, tasks)| tasks)
+    }
+
+    /// How often the tool or the ink is changed over all tasks. The first one in
+    /// hand is no change; work without a tool leaves it lying ready.
+    pub fn changes(&self) -> u32 {
+        let count = |of: fn(&Task) -> Option<ToolId>| {
+            let mut hand: Vec<ToolId> = self.tasks.iter().filter_map(of).collect();
+            hand.dedup();
+            u32::try_from(hand.len()).unwrap_or(u32::MAX).saturating_sub(1)
+        };
+        count(|task| task.tool).saturating_add(count(|task| task.ink))
+    }
 }
 
-/// Parts that are packed for one card.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Packed {
-    /// Which card.
-    pub card: CardId,
-    /// Layers whose parts are packed, by index.
-    pub layers: Vec<usize>,
+/// Lists the tasks of a set, puts them in order, and sees what is done ahead.
+pub(crate) fn work(
+    project: &Project,
+    uses: &Uses,
+    cuts: &[PaperCut],
+    notes: &mut Vec<Diagnostic>,
+) -> WorkPlan {
+    let drafts = tasks::tasks(project, uses, cuts);
+    let order = order::order(&drafts);
+    let tasks = order::arranged(drafts, &order);
+    let ahead = ahead::ahead(project, &tasks, notes);
+    WorkPlan { tasks, ahead }
 }

@@ -1,7 +1,25 @@
 //! Finds the cuts: fewest sheets first, then the largest offcut.
 
+mod board;
+mod counts;
+mod fewest;
+mod frontier;
+mod greedy;
+mod meter;
+mod one;
+mod peel;
+mod sketch;
+
 use crate::geom::{Length, Size};
-use crate::plan::cut::Tree;
+use crate::plan::cut::engine::meter::Meter;
+use crate::plan::cut::engine::one::Job;
+use crate::plan::cut::{Leaf, Token, Tree};
+
+/// Nothing longer than this is cut: some 76 kilometres, in 1/14400 mm.
+const LONGEST: i64 = 1 << 40;
+
+/// Steps that are worth spending on one paper: a few seconds at most.
+pub const BUDGET: u64 = 200_000_000;
 
 /// Rectangles to be cut from sheets by cuts that run from edge to edge.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -68,16 +86,69 @@ pub struct Solution {
 }
 
 /// Plans the cutting.
+///
+/// The same problem gives the same plan on every machine: work is counted in
+/// steps, and ties are broken by the order of `kinds`.
 pub fn solve(problem: &Problem) -> Solution {
-    let _ = problem;
-    Solution {
+    let mut meter = Meter::new(problem.limits.budget);
+    let usable: Vec<usize> = (0..problem.kinds.len())
+        .filter(|&it| {
+            0 < problem.kinds[it].count && cuttable(&problem.kinds[it], problem)
+        })
+        .collect();
+    let too_large: Vec<usize> = (0..problem.kinds.len())
+        .filter(|it| 0 < problem.kinds[*it].count && !usable.contains(it))
+        .collect();
+    let mut solution = Solution {
         patterns: Vec::new(),
         bound: Bound { sheets: 0, how: How::Area },
-        proven: false,
+        proven: usable.is_empty(),
         offcut: None,
-        too_large: Vec::new(),
+        too_large,
         spent: 0,
+    };
+    if !usable.is_empty() {
+        let kinds: Vec<Kind> = usable.iter().map(|&it| problem.kinds[it]).collect();
+        let job = Job { sheet: problem.sheets[0].size, kinds, limits: problem.limits };
+        let found = one::solve(&job, &mut meter);
+        solution.bound = found.bound;
+        solution.proven = found.proven;
+        solution.offcut = found.offcut;
+        solution.patterns = found
+            .patterns
+            .into_iter()
+            .map(|(tree, copies)| (0, rename(&tree, &usable), copies))
+            .collect();
     }
+    solution.spent = meter.spent();
+    solution
+}
+
+/// Whether a kind can be cut from some sheet.
+fn cuttable(kind: &Kind, problem: &Problem) -> bool {
+    problem.sheets.iter().take(1).any(|it| {
+        let sane = |length: Length| (1..=LONGEST).contains(&length.units());
+        let size = kind.size;
+        sane(it.size.width)
+            && sane(it.size.height)
+            && sane(size.width)
+            && sane(size.height)
+            && !board::lies(kind, it.size, &problem.limits).is_empty()
+    })
+}
+
+/// Puts the caller's indices of kinds into a tree.
+fn rename(tree: &Tree, names: &[usize]) -> Tree {
+    let tokens: Vec<Token> = tree
+        .tokens()
+        .map(|token| match token {
+            Token::Leaf(Leaf::Part { part, turned }) => {
+                Token::Leaf(Leaf::Part { part: names[part], turned })
+            }
+            other => other,
+        })
+        .collect();
+    Tree::from_tokens(&tokens).expect("only names were exchanged")
 }
 
 /// What is known about the fewest sheets.

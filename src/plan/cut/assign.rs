@@ -1,0 +1,127 @@
+//! Parts of one size are one kind for the search; this leads there and back.
+
+use crate::geom::Size;
+use crate::plan::cut::{Kind, Leaf, Part, Pattern, Token, Tree, Turning};
+
+/// The kinds that parts fall into, and which parts are of each kind.
+pub(crate) struct Kinds {
+    /// What the search is asked for: one row for each size and turning.
+    pub(crate) kinds: Vec<Kind>,
+    /// For each kind, the indexes of its parts, in order.
+    pub(crate) parts: Vec<Vec<usize>>,
+}
+
+/// Merges parts of one size and turning into kinds, in order of first use.
+///
+/// A part that may be turned lies along its longer side in its kind, so that
+/// 2 × 3 and 3 × 2 are one kind. Parts of which none is wanted are left out.
+pub(crate) fn kinds(parts: &[Part]) -> Kinds {
+    let mut merged = Kinds { kinds: Vec::new(), parts: Vec::new() };
+    for (index, part) in parts.iter().enumerate().filter(|(_, part)| part.count > 0) {
+        let free = part.turning == Turning::Free;
+        let size = if free { laid_long(part.size) } else { part.size };
+        let alike = merged.kinds.iter().position(|it| it.size == size && it.free == free);
+        match alike {
+            Some(kind) => {
+                let count = &mut merged.kinds[kind].count;
+                *count = count.saturating_add(part.count);
+                merged.parts[kind].push(index);
+            }
+            None => {
+                merged.kinds.push(Kind { size, free, count: part.count });
+                merged.parts.push(vec![index]);
+            }
+        }
+    }
+    merged
+}
+
+/// Names the parts in patterns that name kinds.
+///
+/// Leaves are given to the parts of their kind in order, as many sheets at a
+/// time as one part can use; a pattern is divided where a part runs out within
+/// it. What is more than wanted becomes waste.
+pub(crate) fn parts_in_patterns(
+    patterns: &[Pattern],
+    merged: &Kinds,
+    parts: &[Part],
+) -> Vec<Pattern> {
+    let mut wanted: Vec<u32> = parts.iter().map(|part| part.count).collect();
+    let mut named = Vec::new();
+    for pattern in patterns {
+        let leaves: Vec<(usize, bool)> = pattern
+            .tree
+            .placements(pattern.sheet)
+            .iter()
+            .filter_map(|it| match it.leaf {
+                Leaf::Part { part, turned } => Some((part, turned)),
+                Leaf::Waste | Leaf::Keep => None,
+            })
+            .collect();
+        let mut copies = pattern.copies;
+        while copies > 0 {
+            let (chosen, run) = choose(&leaves, copies, &mut wanted, merged);
+            let mut chosen = chosen.iter().zip(&leaves).map(|(part, (kind, turned))| {
+                part.map_or(Leaf::Waste, |part| {
+                    let crossed = parts[part].size != merged.kinds[*kind].size;
+                    Leaf::Part { part, turned: *turned != crossed }
+                })
+            });
+            let tree = renamed(&pattern.tree, &mut chosen);
+            named.push(Pattern { sheet: pattern.sheet, tree, copies: run });
+            copies -= run;
+        }
+    }
+    named
+}
+
+/// Chooses a part for each leaf of a sheet, and how many sheets can be cut so.
+fn choose(
+    leaves: &[(usize, bool)],
+    copies: u32,
+    wanted: &mut [u32],
+    merged: &Kinds,
+) -> (Vec<Option<usize>>, u32) {
+    let mut taken = vec![0_u32; wanted.len()];
+    let mut run = copies;
+    let mut chosen = Vec::with_capacity(leaves.len());
+    for (kind, _) in leaves {
+        let of_kind = merged.parts.get(*kind).map_or(&[][..], Vec::as_slice);
+        let room = |part: usize| wanted[part] / (taken[part] + 1);
+        // The first part that wants as many as there are sheets, else the one
+        // that wants most.
+        let enough = of_kind.iter().copied().find(|part| room(*part) >= run);
+        let most = || {
+            let with_room = of_kind.iter().copied().filter(|part| room(*part) > 0);
+            with_room.rev().max_by_key(|part| room(*part))
+        };
+        let part = enough.or_else(most);
+        if let Some(part) = part {
+            run = run.min(room(part));
+            taken[part] += 1;
+        }
+        chosen.push(part);
+    }
+    for (part, taken) in taken.iter().enumerate() {
+        wanted[part] -= taken * run;
+    }
+    (chosen, run)
+}
+
+/// The tree with its parts replaced, in the order of [`Tree::placements`].
+fn renamed(tree: &Tree, names: &mut impl Iterator<Item = Leaf>) -> Tree {
+    let tokens: Vec<Token> = tree
+        .tokens()
+        .map(|token| match token {
+            Token::Leaf(Leaf::Part { .. }) => {
+                Token::Leaf(names.next().unwrap_or(Leaf::Waste))
+            }
+            other => other,
+        })
+        .collect();
+    Tree::from_tokens(&tokens).expect("only names were exchanged")
+}
+
+fn laid_long(size: Size) -> Size {
+    if size.width >= size.height { size } else { size.turned() }
+}

@@ -1,0 +1,216 @@
+//! The largest offcut that can be left whole when a kit is cut from a sheet.
+//!
+//! Walk from the whole sheet to the offcut: each cut on the way takes off a
+//! rectangle that holds some of the parts, as narrow as the frontier allows. So
+//! for every kit `S` already taken off and every height `y` there is a greatest
+//! width `r(S, y)` that can be left, with `r(none, y)` the sheet's width and
+//! `r(S, y) = max over A of r(S - A, y) - w(A, y)`; the same with the axes
+//! changed, and both brought together.
+
+use crate::geom::Axis;
+use crate::plan::cut::engine::counts::{Counts, Parts};
+use crate::plan::cut::engine::frontier::{Frontier, Lane};
+use crate::plan::cut::engine::meter::Meter;
+use crate::plan::cut::engine::sketch::Sketch;
+
+/// What can be left of a sheet, for every kit that fits on it.
+#[derive(Clone, Debug)]
+pub(super) struct Peel<'a, T> {
+    frontier: &'a Frontier<T>,
+    /// Where the table of each kit stands: as in the frontier, but with one for
+    /// the empty kit in front.
+    lanes: Vec<T>,
+}
+
+impl<'a, T: Lane> Peel<'a, T> {
+    /// Fills the tables, unless steps run out or some cuts would be too long:
+    /// then what can be trimmed depends on more than the size.
+    pub(super) fn new(frontier: &'a Frontier<T>, meter: &mut Meter) -> Option<Self> {
+        let stride = frontier.stride();
+        let counts = &frontier.counts;
+        let board = &frontier.board;
+        if board.longest < board.real().0.max(board.real().1) {
+            return None;
+        }
+        let tall = frontier.ys.len();
+        let mut lanes = vec![T::from_length(board.size.0); tall];
+        lanes.resize(stride, T::from_length(board.size.1));
+        lanes.reserve(frontier.lanes.len());
+        let mut peel = Self { frontier, lanes };
+        let mut vector = vec![0; board.wanted.len()];
+        let none = T::from_length(0) - T::from_length(1);
+        let mut table = vec![none; stride];
+        for number in 1..counts.len() {
+            counts.step(&mut vector);
+            if !frontier.fits(number) {
+                continue;
+            }
+            if !meter.spend(Meter::lanes(Counts::splits(&vector), stride)) {
+                return None;
+            }
+            table.fill(none);
+            for part in Parts::new(counts, &vector) {
+                let off = frontier.table(part);
+                let before = peel.table(number - part);
+                for ((lane, &before), &off) in table.iter_mut().zip(before).zip(off) {
+                    *lane = (*lane).max(before - off);
+                }
+            }
+            let (widths, heights) = table.split_at_mut(tall);
+            bring_together(widths, &frontier.ys, heights, &frontier.xs);
+            peel.lanes.extend_from_slice(&table);
+        }
+        Some(peel)
+    }
+
+    /// The table of a kit that fits.
+    fn table(&self, kit: usize) -> &[T] {
+        let slot = if kit == 0 { 0 } else { self.frontier.slots[kit] as usize + 1 };
+        let stride = self.frontier.stride();
+        &self.lanes[slot * stride..(slot + 1) * stride]
+    }
+
+    /// The largest offcut by area, in 1/14400 mm, whose shorter side is not below
+    /// `least`, that can be left when a kit is cut from the sheet.
+    pub(super) fn largest(&self, kit: usize, least: i64) -> Option<(i64, i64)> {
+        if !self.frontier.fits(kit) {
+            return None;
+        }
+        let board = &self.frontier.board;
+        let widths = self.table(kit).iter().zip(&self.frontier.ys);
+        widths
+            .filter(|(width, _)| 0 <= width.length())
+            .map(|(width, &height)| {
+                (
+                    width.length() * board.unit.0 + board.rest.0,
+                    height * board.unit.1 + board.rest.1,
+                )
+            })
+            .filter(|size| least.max(1) <= size.0.min(size.1))
+            .max_by_key(|&(width, height)| {
+                (i128::from(width) * i128::from(height), width.min(height))
+            })
+    }
+
+    /// Draws the cuts that take a kit off the sheet and leave an offcut that
+    /// [`Peel::largest`] gave.
+    pub(super) fn draw(
+        &self,
+        kit: usize,
+        offcut: (i64, i64),
+        sketch: &mut Sketch,
+        sheet: usize,
+    ) {
+        let frontier = self.frontier;
+        let board = &frontier.board;
+        let unit = board.unit;
+        // From the offcut outwards: what was taken off last comes first.
+        let mut taken = Vec::new();
+        let mut kit = kit;
+        let mut size = (offcut.0 / unit.0, offcut.1 / unit.1);
+        loop {
+            self.widen(kit, &mut size, &mut taken);
+            if kit == 0 {
+                break;
+            }
+            let (part, axis, extent) = self.last(kit, size);
+            match axis {
+                Axis::Upright => size.0 += extent,
+                Axis::Level => size.1 += extent,
+            }
+            taken.push((part, axis, extent));
+            kit -= part;
+        }
+        let (mut leaf, mut real) = (sheet, board.real());
+        for (part, axis, extent) in taken.into_iter().rev() {
+            match axis {
+                Axis::Upright => {
+                    let off = extent * unit.0;
+                    let (one, other) = sketch.cut(leaf, axis, off, real.0);
+                    if part != 0 {
+                        frontier.draw(part, (off, real.1), sketch, one);
+                    }
+                    (leaf, real.0) = (other.unwrap_or(one), real.0 - off);
+                }
+                Axis::Level => {
+                    let off = extent * unit.1;
+                    let (one, other) = sketch.cut(leaf, axis, off, real.1);
+                    if part != 0 {
+                        frontier.draw(part, (real.0, off), sketch, one);
+                    }
+                    (leaf, real.1) = (other.unwrap_or(one), real.1 - off);
+                }
+            }
+        }
+    }
+
+    /// Makes a rectangle that can be left as large as can be; what it grows by is
+    /// trimmed off as waste.
+    fn widen(
+        &self,
+        kit: usize,
+        size: &mut (i64, i64),
+        taken: &mut Vec<(usize, Axis, i64)>,
+    ) {
+        let frontier = self.frontier;
+        let width = self.table(kit)[frontier.at_height(size.1)].length();
+        if size.0 < width {
+            taken.push((0, Axis::Upright, width - size.0));
+            size.0 = width;
+        }
+        let height = self.table(kit)[frontier.at_width(size.0)].length();
+        if size.1 < height {
+            taken.push((0, Axis::Level, height - size.1));
+            size.1 = height;
+        }
+    }
+
+    /// What was taken off last when this was left: the parts, the axis of the
+    /// cut, and the extent of what they were cut from.
+    fn last(&self, kit: usize, size: (i64, i64)) -> (usize, Axis, i64) {
+        let frontier = self.frontier;
+        let (row, line) = (frontier.at_height(size.1), frontier.at_width(size.0));
+        let vector = frontier.counts.vector(kit);
+        for part in Parts::new(&frontier.counts, &vector) {
+            let (before, off) = (self.table(kit - part), frontier.table(part));
+            if size.0 + off[row].length() <= before[row].length() {
+                return (part, Axis::Upright, off[row].length());
+            }
+            if size.1 + off[line].length() <= before[line].length() {
+                return (part, Axis::Level, off[line].length());
+            }
+        }
+        unreachable!("what is left was left by a last cut")
+    }
+}
+
+/// Makes widths by height and heights by width say the same: each takes over
+/// what the other knows, and what can be left can be left smaller.
+fn bring_together<T: Lane>(widths: &mut [T], ys: &[i64], heights: &mut [T], xs: &[i64]) {
+    only_falling(widths);
+    only_falling(heights);
+    take_over(widths, ys, heights, xs);
+    take_over(heights, xs, widths, ys);
+}
+
+/// What can be left at a greater height can be left at a smaller one.
+fn only_falling<T: Lane>(lanes: &mut [T]) {
+    let mut most = T::from_length(0) - T::from_length(1);
+    for lane in lanes.iter_mut().rev() {
+        most = most.max(*lane).max(T::from_length(0) - T::from_length(1));
+        *lane = most;
+    }
+}
+
+/// Improves `mine` (by `at`) with what `theirs` (by `by`) knows.
+fn take_over<T: Lane>(mine: &mut [T], at: &[i64], theirs: &[T], by: &[i64]) {
+    let mut reached = by.len();
+    for (lane, &have) in mine.iter_mut().zip(at) {
+        while 0 < reached && theirs[reached - 1].length() < have {
+            reached -= 1;
+        }
+        if 0 < reached {
+            *lane = (*lane).max(T::from_length(by[reached - 1]));
+        }
+    }
+}
