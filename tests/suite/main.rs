@@ -7,6 +7,7 @@ mod fronts;
 mod hand_made;
 mod json_schema;
 mod plan;
+mod own_way;
 mod random;
 mod schedule;
 mod sample;

@@ -4,6 +4,10 @@ mod assign;
 mod blanks;
 mod demand;
 mod engine;
+<<<<<<< HEAD
+=======
+mod own;
+>>>>>>> schedule
 mod paper;
 mod plates;
 mod rearrange;
@@ -14,7 +18,11 @@ mod tree;
 
 pub use demand::{Part, PartOf, Turning};
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+<<<<<<< HEAD
 pub(crate) use paper::called;
+=======
+pub use own::{OwnWay, own_way};
+>>>>>>> schedule
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use select::{TIDY_BUDGET, Tidied, tidy};
