@@ -7,6 +7,7 @@ mod schedule;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
+pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
