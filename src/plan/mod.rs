@@ -3,11 +3,8 @@
 
 mod check;
 pub mod cut;
-<<<<<<< HEAD
 mod fit;
-=======
 mod export;
->>>>>>> planner
 mod fronts;
 mod packing;
 mod say;
@@ -15,11 +12,8 @@ mod supplies;
 mod uses;
 mod work;
 
-<<<<<<< HEAD
 pub use fit::{Clearance, Fit, Room, fit};
-=======
 pub use export::cuts_json;
->>>>>>> planner
 pub use fronts::{Front, Set};
 pub use packing::{Packed, Packing};
 pub use supplies::{Good, Packs, Supplies, Supply, packs};

@@ -4,10 +4,7 @@ mod assign;
 mod blanks;
 mod demand;
 mod engine;
-<<<<<<< HEAD
-=======
 mod own;
->>>>>>> schedule
 mod paper;
 mod plates;
 mod rearrange;
@@ -17,12 +14,10 @@ mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
+pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
-<<<<<<< HEAD
 pub(crate) use paper::called;
-=======
 pub use own::{OwnWay, own_way};
->>>>>>> schedule
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use select::{TIDY_BUDGET, Tidied, tidy};
