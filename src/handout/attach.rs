@@ -4,7 +4,7 @@ use crate::document::Text;
 use crate::geom::{Axis, Length, Side, Turn};
 use crate::handout::writer::{Writer, sentences};
 use crate::plan::{Front, Set};
-use crate::project::{Along, CardId, FaceId, Layer, Placed, Runs, ToolId, ToolKind};
+use crate::project::{Along, CardId, FaceId, Layer, Runs, ToolId, ToolKind};
 
 impl Writer<'_> {
     /// The first thing of the project that holds paper on paper.
@@ -196,11 +196,6 @@ impl Writer<'_> {
                 ],
             ),
         }
-    }
-
-    /// Whether a layer of a card is a part that a late cut makes.
-    pub(super) fn is_late(what: Placed) -> bool {
-        matches!(what, Placed::Late(..))
     }
 }
 

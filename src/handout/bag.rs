@@ -85,7 +85,7 @@ fn rows(w: &Writer<'_>) -> Vec<Row> {
     });
     let foam = sets.fold(0_u32, u32::saturating_add);
     if foam > 0 {
-        rows.push(Row { count: foam, what: w.tell("bag-foam", &[]), size: None });
+        rows.push(Row { count: foam, what: w.tell("bag-foam", &[("count", foam.into())]), size: None });
     }
     for (at, base) in w.project.bases.iter().enumerate() {
         let count = bases(w, BaseId(at));

@@ -6,4 +6,7 @@ mod fronts;
 mod hand_made;
 mod random;
 mod schedule;
+mod handout;
+mod sample;
 mod tidy;
+mod words;
