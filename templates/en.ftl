@@ -45,9 +45,11 @@ label-blank = blank label
 strip-for-label = strip for the { $label }
 mat-of-label = mat for the { $label }
 base-named = { $name } base
+# A thing that is needed several times.
+several = { $count } × { $item }
 base-counted = { $count ->
-    [one] { $name } base
-   *[other] { $count } { $name } bases
+    [one] the { $name } base
+   *[other] the { $count } { $name } bases
 }
 tool-kind = { $kind ->
     [stamps] stamp set
@@ -285,8 +287,8 @@ plan-caption = { $plans ->
     }
 }
 plan-lies = { $directed ->
-    [yes] { $face } up; the arrow shows which way the pattern stands.
-   *[no] { $face } up.
+    [yes] The { $face } side lies up; the arrow shows which way the pattern stands.
+   *[no] The { $face } side lies up.
 }
 plan-upright = The arrow shows which way the pattern stands.
 plan-alt-part = { $count } × { $name }, { $size }
@@ -402,20 +404,20 @@ prepare-title = { $whose ->
    *[here] First, for all cards
 }
 score-base = { $count ->
-    [one] Score the { $base } across the middle: lay it flat, { $size }, and press the line { $at } from { $edge ->
+    [one] Score { $base } across the middle: lay it flat, { $size }, and press the line { $at } from { $edge ->
         [long] a long edge.
         [short] a short edge.
        *[any] an edge.
     }
-   *[other] Score the { $base } across the middle: lay each flat, { $size }, and press the line { $at } from { $edge ->
+   *[other] Score { $base } across the middle: lay each flat, { $size }, and press the line { $at } from { $edge ->
         [long] a long edge.
         [short] a short edge.
        *[any] an edge.
     }
 }
 fold-bases = { $scored ->
-    [yes] Fold the { $bases } along the score, with its ridge on the inside.
-   *[no] Fold the { $bases } in half, edge on edge.
+    [yes] Fold { $bases } along the score, with its ridge on the inside.
+   *[no] Fold { $bases } in half, edge on edge.
 }
 press-with = Press the fold flat with the { $tool }.
 press-plain = Press the fold flat.
@@ -453,27 +455,32 @@ punch-labels = { $stamped ->
 }
 its-mat = mat
 mat-lay = Lay it in the middle of its { $mat }; { $border } shows all round.
-late-with = Use the { $tool }.
 late-part = { $name }, { $size }
-late-halve = { $count ->
-    [one] Halve the { $piece } { $edge ->
+late-halve = { $with ->
+    [yes] With the { $tool }, halve
+   *[no] Halve
+} { $count ->
+    [one] the { $piece } { $edge ->
         [long] along its length
         [short] across its length
        *[any] through the middle
     }. Each half is the { $parts }.
-   *[other] Halve the { $count } pieces { $piece } { $edge ->
+   *[other] the { $count } pieces { $piece } { $edge ->
         [long] along their length
         [short] across their length
        *[any] through the middle
     }. Each half is the { $parts }.
 }
-late-cut-off = { $count ->
-    [one] Cut { $at } off { $edge ->
+late-cut-off = { $with ->
+    [yes] With the { $tool }, cut
+   *[no] Cut
+} { $at } off { $count ->
+    [one] { $edge ->
         [long] a long edge
         [short] a short edge
        *[any] one edge
     } of the { $piece }. What comes off is the { $off }.
-   *[other] Cut { $at } off { $edge ->
+   *[other] { $edge ->
         [long] a long edge
         [short] a short edge
        *[any] one edge
@@ -529,7 +536,7 @@ pattern-stands = { $turn ->
 }
 
 # Where a layer sits; follows "Lay it down".
-place-middle = in the middle, both ways
+place-middle = right in the middle
 place-spans = { $axis ->
     [level] from side to side
    *[upright] from top to bottom
@@ -588,11 +595,11 @@ inside-open = Open the card; this goes on the { $half ->
 inside-stamp = Open the card. With the { $ink }, stamp { $words } in the middle of the { $half ->
     [lower] lower half
    *[right] right half
-}.
+}. Let the ink dry, then close the card.
 inside-write = Open the card. Write { $words } in the middle of the { $half ->
     [lower] lower half
    *[right] right half
-}.
+}. Close the card.
 inside-choose = When you send the card, write inside: { $among }.
 inside-later = When you send the card, write your own words inside.
 envelope-take = Take the envelope, its front towards you.

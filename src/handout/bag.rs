@@ -4,7 +4,7 @@
 use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
 use crate::geom::Size;
 use crate::handout::writer::Writer;
-use crate::handout::{Hands, When, need, of_blocks};
+use crate::handout::{Hands, When, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, Stock};
@@ -126,7 +126,11 @@ fn bought_bases(w: &Writer<'_>) -> Vec<Row> {
                 ("state", state(w, BaseId(at)).into()),
             ];
             let what = w.tell("bag-base", &values);
-            (count > 0).then_some(Row { count, what, size: Some(base.front) })
+            let size = match state(w, BaseId(at)) {
+                "folded" => base.front,
+                _ => prepare::unfolded(base.front, base.fold).0,
+            };
+            (count > 0).then_some(Row { count, what, size: Some(size) })
         })
         .collect()
 }

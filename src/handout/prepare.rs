@@ -293,7 +293,9 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
         Some(w.tell("late-part", &values))
     };
     let (first, second) = (made(0).unwrap_or_default(), made(1));
-    let text = match (cut.how, second) {
+    let with = if cut.with.is_some() { "yes" } else { "no" };
+    let tool = cut.with.map(|it| w.tool_name(it)).unwrap_or_default();
+    match (cut.how, second) {
         (LateHow::Halve { cut: axis }, second) => {
             let edge = edge_along(size, axis);
             let parts = match second {
@@ -305,6 +307,8 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
                 ("edge", edge.into()),
                 ("count", count.into()),
                 ("parts", parts.into()),
+                ("with", with.into()),
+                ("tool", tool.into()),
             ];
             w.tell("late-halve", &values)
         }
@@ -315,12 +319,12 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
                 ("at", w.words.length(at).into()),
                 ("count", count.into()),
                 ("off", first.into()),
+                ("with", with.into()),
+                ("tool", tool.into()),
             ];
             let off = w.tell("late-cut-off", &values);
             let stays = second.map(|it| w.tell("late-stays", &[("stays", it.into())]));
             sentences([off, stays.unwrap_or_default()])
         }
-    };
-    let with = cut.with.map(|it| w.tell("late-with", &[("tool", w.tool_name(it).into())]));
-    sentences([with.unwrap_or_default(), text])
+    }
 }
