@@ -368,9 +368,15 @@ off-in-hand = { $count ->
     [one] Keep what comes off, { $size }, in hand.
    *[other] Keep the { $count } parts that come off, { $size } each, in hand.
 }
-off-keep = { $count ->
-    [one] Keep what comes off, { $size }, as an offcut.
-   *[other] Keep the { $count } parts that come off, { $size } each, as offcuts.
+off-keep = { $large ->
+    [yes] { $count ->
+        [one] Keep what comes off, { $size }, as an offcut.
+       *[other] Keep the { $count } parts that come off, { $size } each, as offcuts.
+    }
+   *[no] { $count ->
+        [one] What comes off, { $size }, goes to the scraps.
+       *[other] The { $count } parts that come off, { $size } each, go to the scraps.
+    }
 }
 off-waste = { $count ->
     [one] What comes off, { $size }, is waste.
@@ -389,7 +395,10 @@ stays-part = { $also ->
 stays-check = Measure it: it should be { $size }.
 stays-aside = Lay what stays, { $size }, aside for step { $step }.
 stays-in-hand = { $size } stays in hand.
-stays-keep = Keep what stays, { $size }, as an offcut.
+stays-keep = { $large ->
+    [yes] Keep what stays, { $size }, as an offcut.
+   *[no] What stays, { $size }, goes to the scraps.
+}
 stays-waste = What stays, { $size }, is waste.
 hard-to-hold = It is narrow: hold it down with a ruler or a piece of card, not with your fingertips.
 step-alt = Cut { $number }: paper { $size }, { $edge } lined up, mark { $mark }; { $off } comes off.
@@ -514,8 +523,15 @@ tip = Tip: { $tip }
 # The side of a layer that gets the glue.
 back-named = the { $face } side of the { $what }
 back-plain = the back of the { $what }
-fix-tape = With the { $tool }, run tape along the edges of { $back }.
-fix-glue = With the { $tool }, spread glue thinly over { $back }.
+# A tool is named where there is a choice.
+fix-tape = { $named ->
+    [yes] With the { $tool }, put tape
+   *[no] Put tape
+} along the edges of { $back }.
+fix-glue = { $named ->
+    [yes] With the { $tool }, spread glue
+   *[no] Spread glue
+} thinly over { $back }.
 fix-with = Put the { $tool } on { $back }.
 fix-plain = Put glue or tape on { $back }.
 fix-raised = { $count ->

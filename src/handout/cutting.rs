@@ -198,7 +198,11 @@ fn comes_off(
             w.tell("off-aside", &values)
         }
         Becomes::InHand => w.tell("off-in-hand", &values),
-        Becomes::Keep => w.tell("off-keep", &values),
+        Becomes::Keep => {
+            let large = if sheets::is_large(off.0) { "yes" } else { "no" };
+            let [count, size] = values;
+            w.tell("off-keep", &[count, size, ("large", large.into())])
+        }
         Becomes::Waste => w.tell("off-waste", &values),
     }
 }
@@ -232,7 +236,10 @@ fn stays(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             w.tell("stays-aside", &[("size", size.into()), ("step", step.into())])
         }
         Becomes::InHand => w.tell("stays-in-hand", &[("size", size.into())]),
-        Becomes::Keep => w.tell("stays-keep", &[("size", size.into())]),
+        Becomes::Keep => {
+            let large = if sheets::is_large(rect.size) { "yes" } else { "no" };
+            w.tell("stays-keep", &[("size", size.into()), ("large", large.into())])
+        }
         Becomes::Waste => w.tell("stays-waste", &[("size", size.into())]),
     }
 }

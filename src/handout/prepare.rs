@@ -208,7 +208,7 @@ fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
         let punch = Act::PunchLabel(greeting);
         let at = |act: Act| w.plan.work.tasks.iter().position(|it| it.act == act);
         at(punch).is_some_and(|punch| at(task.act).is_some_and(|stamp| stamp < punch))
-            && !w.is_ahead(punch)
+            && (!w.is_ahead(punch) || w.is_ahead(task.act))
     });
     let on = if on_strip { "strip" } else { "label" };
     let on = w.tell("stamp-on", &[("on", on.into())]);

@@ -8,7 +8,7 @@ use leafwright::project::{Project, Reader};
 use crate::sample::orchard;
 
 fn written(project: &Project, template: &str, reader: Reader) -> Document {
-    let options = PlanOptions { reader, ..PlanOptions::default() };
+    let options = PlanOptions { reader, kits: if template == "travel" { Some(1) } else { None }, ..PlanOptions::default() };
     let planned = plan(project, &options);
     let plan = planned.value.unwrap_or_else(|| panic!("{:#?}", planned.notes));
     let template = Template::built_in(template).unwrap();
