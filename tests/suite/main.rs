@@ -15,3 +15,7 @@ mod supplies;
 mod tidy;
 mod tidying;
 mod work;
+mod handout;
+mod sample;
+mod tidy;
+mod words;
