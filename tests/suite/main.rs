@@ -2,8 +2,10 @@
 
 mod cutting;
 mod cutting_cross;
+mod fit;
 mod fronts;
 mod hand_made;
+mod post;
 mod random;
 mod schedule;
 mod tidy;
