@@ -5,7 +5,12 @@ mod cutting_cross;
 mod fit;
 mod fronts;
 mod hand_made;
+mod plan;
 mod post;
 mod random;
 mod schedule;
+mod supplies;
 mod tidy;
+
+mod tidying;
+mod work;

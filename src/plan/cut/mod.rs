@@ -5,14 +5,18 @@ mod blanks;
 mod demand;
 mod engine;
 mod paper;
+mod plates;
+mod rearrange;
 mod replay;
 mod schedule;
+mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
+pub use select::{TIDY_BUDGET, Tidied, tidy};
 pub use tree::{Cut, Leaf, Placement, Token, Tree};
 
 use crate::diag::Diagnostic;
