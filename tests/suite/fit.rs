@@ -145,6 +145,10 @@ fn a_mat_lies_under_its_label_and_foam_under_both() {
         vec![Layer { raised: 2, ..layer(Placed::Greeting(GreetingId(0))) }];
     let (fits, _) = fitted(&project);
     assert_eq!(fits[0].card_thickness, hundredths(2 * 50 + 200 + 50 + 30));
+    assert!(!fits[0].card_estimated);
+    project.papers.push(Paper { thickness: None, ..project.papers[1].clone() });
+    project.greetings[0].mat = Some(LabelMat { of: PaperId(2), ..mat });
+    assert!(fitted(&project).0[0].card_estimated);
 }
 
 #[test]
@@ -173,6 +177,12 @@ fn what_is_not_given_is_estimated_and_says_so() {
     let (fits, _) = fitted(&project);
     assert_eq!(fits[0].card_thickness, hundredths(320));
     assert!(fits[0].card_estimated);
+    // One unknown paper among given ones is enough, as is the mat of a label.
+    let mut layered = stacked();
+    layered.papers[0].thickness = None;
+    assert!(fitted(&layered).0[0].card_estimated);
+    layered.cards[0].layers.clear();
+    assert!(!fitted(&layered).0[0].card_estimated);
     // A bought base of which nothing is known is taken for 250 g/m2.
     project.bases[0].from = BaseFrom::Bought(None);
     project.bases[0].envelope = None;
