@@ -3,11 +3,13 @@
 mod cutting;
 mod cutting_cross;
 mod export;
+mod fit;
 mod fronts;
 mod hand_made;
 mod json_schema;
 mod plan;
 mod own_way;
+mod post;
 mod random;
 mod schedule;
 mod sample;
