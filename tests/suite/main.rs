@@ -1,4 +1,4 @@
-//! One test binary, by capability, in reading order.
+//! One test binary, by capability.
 
 mod cutting;
 mod cutting_cross;
@@ -6,18 +6,17 @@ mod export;
 mod fit;
 mod fronts;
 mod hand_made;
+mod handout;
 mod json_schema;
-mod plan;
 mod own_way;
+mod plan;
 mod post;
 mod random;
-mod schedule;
 mod sample;
+mod sample_pages;
+mod schedule;
 mod supplies;
 mod tidy;
 mod tidying;
-mod work;
-mod handout;
-mod sample;
-mod tidy;
 mod words;
+mod work;
