@@ -1,3 +1,5 @@
 //! One test binary, by capability, in reading order.
 
+mod describe;
+mod diagnostics;
 mod tidy;

@@ -1,1 +1,0 @@
-//! The catalogue of everything that can be wrong with a description.
