@@ -175,8 +175,8 @@ impl Pages {
 
 #[cfg(test)]
 mod tests {
-    use super::super::slab::{NEVER, Slab};
     use super::breaks;
+    use crate::layout::slab::{NEVER, Slab};
 
     fn slabs(heights: &[f64]) -> Vec<Slab> {
         heights.iter().map(|it| Slab::blank(*it)).collect()

@@ -50,6 +50,8 @@ pub(crate) struct Setter<'a> {
     pub(crate) notes: Vec<Diagnostic>,
     /// Scales that drawings share, by their number.
     pub(crate) scales: BTreeMap<u32, Scale>,
+    /// Level of the last heading; the next goes at most one deeper.
+    pub(crate) level: u8,
     /// Characters that were reported already.
     reported: BTreeSet<char>,
 }
@@ -72,6 +74,7 @@ impl<'a> Setter<'a> {
             tags: Tags::new(),
             notes: Vec::new(),
             scales: BTreeMap::new(),
+            level: 0,
             reported: BTreeSet::new(),
         }
     }

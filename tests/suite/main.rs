@@ -1,4 +1,7 @@
 //! One test binary, by capability, in reading order.
 
+mod layout;
+mod pdf;
+mod readback;
 mod sample;
 mod tidy;
