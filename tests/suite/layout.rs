@@ -155,7 +155,7 @@ fn all_words_of_a_document_are_printed() {
             "CAUTION",
             "strip of oat cardstock, 2 3/4 × 11 in",
             "Trimmer that takes 12 in",
-            "Scale 1:2",
+            "Scale 1:",
             "Halve what is left",
             "With love",
             "Print at 100 %",
