@@ -150,7 +150,12 @@ pub(crate) fn greeting(name: &str) -> Greeting {
 }
 
 /// `top` is cut off the piece by a level cut and makes `names`.
-pub(crate) fn late_cut(piece: PieceId, whole: Size, top: i64, names: [&str; 2]) -> LateCut {
+pub(crate) fn late_cut(
+    piece: PieceId,
+    whole: Size,
+    top: i64,
+    names: [&str; 2],
+) -> LateCut {
     let at = sixteenths(top);
     let part = |name: &str, height: Length| LatePart {
         name: text(name),
