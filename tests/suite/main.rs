@@ -2,6 +2,8 @@
 
 mod cutting;
 mod cutting_cross;
+mod export;
+mod fit;
 mod fronts;
 mod hand_made;
 mod handout;

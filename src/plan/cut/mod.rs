@@ -4,15 +4,23 @@ mod assign;
 mod blanks;
 mod demand;
 mod engine;
+mod own;
 mod paper;
+mod plates;
+mod rearrange;
 mod replay;
 mod schedule;
+mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
+pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub(crate) use paper::called;
+pub use own::{OwnWay, own_way};
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
+pub use select::{TIDY_BUDGET, Tidied, tidy};
 pub use tree::{Cut, Leaf, Placement, Token, Tree};
 
 use crate::diag::Diagnostic;
@@ -52,7 +60,7 @@ pub struct PaperCut {
 pub struct Pattern {
     /// Width × height of the sheet.
     pub sheet: Size,
-    /// The cuts.
+    /// The cuts, laid out so that everything lies where the steps cut it.
     pub tree: Tree,
     /// So many sheets.
     pub copies: u32,

@@ -5,7 +5,8 @@ use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::{
     Bound, How, Kind, Limits, Offcut, PaperCut, Part, PartOf, Pattern, Problem,
-    ReplayFault, Replayed, SheetKind, Solution, Turning, Way, replay, schedule, solve,
+    ReplayFault, Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay,
+    schedule, solve, tidy,
 };
 use crate::plan::say;
 use crate::plan::uses::Kits;
@@ -49,16 +50,30 @@ pub(crate) fn cut_paper(
         return None;
     }
 
-    // Name the parts that lie on the sheets, and order the cuts.
+    // Name the parts that lie on the sheets, and choose the cuts that take the
+    // fewest marks.
     let found = patterns_of(&problem, &solution);
-    let patterns = parts_in_patterns(&found, &merged, &parts);
+    let mut patterns = parts_in_patterns(&found, &merged, &parts);
+    let free: Vec<bool> =
+        parts.iter().map(|part| part.turning == Turning::Free).collect();
+    let tidied = tidy(&patterns, &free, &trimmer, TIDY_BUDGET.min(budget));
+    for (pattern, tree) in patterns.iter_mut().zip(tidied.trees) {
+        pattern.tree = tree;
+    }
+
+    // Order the cuts; the steps say where everything lies.
+    let steps = schedule(&patterns, &trimmer);
+    for (pattern, tree) in patterns.iter_mut().zip(&steps.laid) {
+        pattern.tree = tree.clone();
+    }
+
+    // Carry the plan out before anyone else does.
     let offcut = kept(&patterns, &found, &solution);
     debug_assert_eq!(
         carry_out(&parts, &patterns, offcut, &problem.limits).map(|_| ()),
         Ok(()),
         "the plan does not hold",
     );
-    let steps = schedule(&patterns, &trimmer);
     Some(PaperCut {
         paper,
         kits: kits.cut_together(),
@@ -67,7 +82,7 @@ pub(crate) fn cut_paper(
         proven: solution.proven,
         schedule: steps,
         own: None,
-        spent: solution.spent,
+        spent: solution.spent.saturating_add(tidied.spent),
         parts,
         patterns,
     })

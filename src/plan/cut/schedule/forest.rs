@@ -16,7 +16,8 @@
 use std::collections::BTreeMap;
 
 use crate::geom::{Axis, Length, Size};
-use crate::plan::cut::{Leaf, Pattern, Tree};
+use crate::plan::cut::plates::{Child, Flat};
+use crate::plan::cut::{Leaf, Pattern};
 
 /// All plates of all patterns, parents before children.
 #[derive(Clone, Debug, Default)]
@@ -60,13 +61,6 @@ pub(super) struct Op {
     pub(super) single: bool,
 }
 
-/// What a cut yields.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Child {
-    Leaf(Leaf),
-    Plate(usize),
-}
-
 impl Forest {
     /// The ops of a plate.
     pub(super) fn ops_of(&self, plate: usize) -> std::ops::Range<usize> {
@@ -79,7 +73,8 @@ impl Forest {
         let mut forest = Self::default();
         let mut lengths = Vec::new();
         for (idx, pattern) in patterns.iter().enumerate() {
-            let root = Flat::new(pattern).into_forest(&mut forest, &mut lengths, idx);
+            let root =
+                forest.add(&Flat::new(&pattern.tree, pattern.sheet), &mut lengths, idx);
             forest.roots.push(root);
         }
         for plate in &mut forest.plates {
@@ -94,119 +89,18 @@ impl Forest {
         forest.marks = marks;
         forest
     }
-}
 
-/// One tree as plates, before siblings are merged.
-struct Flat {
-    rows: Vec<Row>,
-    root: Child,
-}
-
-struct Row {
-    axis: Axis,
-    size: Size,
-    children: Vec<(Length, Child)>,
-}
-
-impl Flat {
-    fn new(pattern: &Pattern) -> Self {
-        let mut rows = Vec::new();
-        // Every tree that becomes a row, in order of the rows.
-        let mut trees: Vec<(&Tree, Size)> = vec![(&pattern.tree, pattern.sheet)];
-        if let Tree::Leaf(leaf) = pattern.tree {
-            return Self { rows, root: Child::Leaf(leaf) };
-        }
-        let mut next = 0;
-        while let Some(&(tree, size)) = trees.get(next) {
-            next += 1;
-            let Tree::Cut(top) = tree else { unreachable!("only cuts are queued") };
-            let axis = top.axis;
-            let mut children = Vec::new();
-            let mut open = vec![(tree, size)];
-            while let Some((tree, size)) = open.pop() {
-                match tree {
-                    Tree::Cut(cut) if cut.axis == axis => {
-                        let (first, second) = split(size, axis, cut.at);
-                        open.push((&cut.second, second));
-                        open.push((&cut.first, first));
-                    }
-                    Tree::Cut(_) => {
-                        children.push((extent(size, axis), Child::Plate(trees.len())));
-                        trees.push((tree, size));
-                    }
-                    Tree::Leaf(leaf) => {
-                        children.push((extent(size, axis), Child::Leaf(*leaf)));
-                    }
-                }
-            }
-            rows.push(Row { axis, size, children });
-        }
-        let mut flat = Self { rows, root: Child::Plate(0) };
-        flat.gather_waste();
-        flat
-    }
-
-    /// Makes one strip of the waste on each plate; a plate of waste is waste.
-    fn gather_waste(&mut self) {
-        const WASTE: Child = Child::Leaf(Leaf::Waste);
-        let mut becomes: Vec<Child> = (0..self.rows.len()).map(Child::Plate).collect();
-        for idx in (0..self.rows.len()).rev() {
-            let row = &mut self.rows[idx];
-            for (_, child) in &mut row.children {
-                if let Child::Plate(plate) = *child {
-                    *child = becomes[plate];
-                }
-            }
-            let waste: Length =
-                row.children.iter().filter(|it| it.1 == WASTE).map(|it| it.0).sum();
-            row.children.retain(|it| it.1 != WASTE);
-            if row.children.is_empty() {
-                becomes[idx] = WASTE;
-            } else if waste > Length::ZERO {
-                row.children.push((waste, WASTE));
-            } else if let [(_, only)] = row.children[..] {
-                becomes[idx] = only;
-            }
-        }
-        self.root = becomes[0];
-    }
-
-    /// For each row a number that is equal where rows are cut alike.
-    fn classes(&self) -> Vec<usize> {
-        let mut known = BTreeMap::new();
-        let mut classes = vec![0; self.rows.len()];
-        for (idx, row) in self.rows.iter().enumerate().rev() {
-            let mut children: Vec<(Length, Child)> = row
-                .children
-                .iter()
-                .map(|&(extent, child)| match child {
-                    Child::Plate(plate) => (extent, Child::Plate(classes[plate])),
-                    Child::Leaf(_) => (extent, child),
-                })
-                .collect();
-            children.sort_unstable();
-            let fresh = known.len();
-            classes[idx] = *known.entry((row.axis, row.size, children)).or_insert(fresh);
-        }
-        classes
-    }
-
-    /// Adds plates and ops to the forest; alike siblings once.
-    fn into_forest(
-        self,
-        forest: &mut Forest,
-        lengths: &mut Vec<Length>,
-        pattern: usize,
-    ) -> Child {
-        let Child::Plate(root) = self.root else { return self.root };
-        let classes = self.classes();
-        let first = forest.plates.len();
+    /// Adds the plates and ops of a pattern; alike siblings once.
+    fn add(&mut self, flat: &Flat, lengths: &mut Vec<Length>, pattern: usize) -> Child {
+        let Child::Plate(root) = flat.root else { return flat.root };
+        let classes = flat.classes();
+        let first = self.plates.len();
         let mut queue = vec![(root, None, None)];
         let mut next = 0;
         while let Some(&(row, parent, parent_op)) = queue.get(next) {
             let plate = first + next;
             next += 1;
-            let row = &self.rows[row];
+            let row = &flat.rows[row];
             let rest = rest_of(&row.children);
             let mut groups: BTreeMap<Length, Vec<(Child, usize, usize)>> =
                 BTreeMap::new();
@@ -224,10 +118,10 @@ impl Flat {
                     None => group.push((class, idx, 1)),
                 }
             }
-            let first_op = forest.ops.len();
+            let first_op = self.ops.len();
             let n_ops = groups.len();
             for (extent, group) in groups {
-                let op = forest.ops.len();
+                let op = self.ops.len();
                 let mut children = Vec::with_capacity(group.len());
                 for (_, idx, count) in group {
                     let child = match row.children[idx].1 {
@@ -243,13 +137,7 @@ impl Flat {
                 children.sort_by_key(|it| it.0);
                 let count: usize = children.iter().map(|it| it.1).sum();
                 let single = rest.is_none() && count == 1;
-                forest.ops.push(Op {
-                    plate,
-                    mark: 0,
-                    children,
-                    parent: parent_op,
-                    single,
-                });
+                self.ops.push(Op { plate, mark: 0, children, parent: parent_op, single });
                 lengths.push(extent);
             }
             let rest = rest.map(|idx| match row.children[idx].1 {
@@ -258,7 +146,7 @@ impl Flat {
             });
             let (axis, size) = (row.axis, row.size);
             let hard = false;
-            forest.plates.push(Plate {
+            self.plates.push(Plate {
                 pattern,
                 axis,
                 size,
@@ -280,17 +168,4 @@ fn rest_of(children: &[(Length, Child)]) -> Option<usize> {
         .filter(|&idx| children[idx].1 == Child::Leaf(Leaf::Keep))
         .max_by_key(|&idx| (children[idx].0, std::cmp::Reverse(idx)));
     waste.or(keep)
-}
-
-/// The side of a size that cuts of this axis divide.
-pub(super) fn extent(size: Size, axis: Axis) -> Length {
-    size.along(axis.other())
-}
-
-fn split(size: Size, axis: Axis, at: Length) -> (Size, Size) {
-    let Size { width, height } = size;
-    match axis {
-        Axis::Upright => (Size::new(at, height), Size::new(width - at, height)),
-        Axis::Level => (Size::new(width, at), Size::new(width, height - at)),
-    }
 }

@@ -58,8 +58,35 @@ pub(super) fn order(forest: &Forest) -> Order {
         65..=128 => Search::<2>::new(forest).run(BEAM, OPENINGS),
         129..=256 => Search::<4>::new(forest).run(BEAM, OPENINGS / 2),
         257..=512 => Search::<8>::new(forest).run(BEAM / 4, 0),
+        _ => Order {
+            settings: plenty::order(forest),
+            at_least: at_least(forest),
+            spent: forest.ops.len() as u64,
+        },
+    }
+}
+
+/// Finds an order with few settings in little time.
+pub(super) fn quick(forest: &Forest) -> Order {
+    const NARROW: usize = 6;
+    match forest.ops.len() {
+        0..=64 => Search::<1>::new(forest).run(NARROW, 0),
+        65..=128 => Search::<2>::new(forest).run(NARROW, 0),
+        129..=256 => Search::<4>::new(forest).run(1, 0),
         _ => Order { settings: plenty::order(forest), ..Order::default() },
     }
+}
+
+/// A number of settings that no order undercuts.
+pub(super) fn at_least(forest: &Forest) -> usize {
+    let bound = match forest.ops.len() {
+        0..=64 => Search::<1>::new(forest).bound(&[0; 1]),
+        65..=128 => Search::<2>::new(forest).bound(&[0; 2]),
+        129..=256 => Search::<4>::new(forest).bound(&[0; 4]),
+        257..=8192 => Search::<128>::new(forest).bound(&[0; 128]),
+        _ => 0,
+    };
+    usize::try_from(bound).unwrap_or(usize::MAX)
 }
 
 type Set<const K: usize> = [u64; K];

@@ -26,6 +26,50 @@ pub fn schedule(patterns: &[Pattern], trimmer: &Trimmer) -> Schedule {
     Schedule { at_least, proven, spent: order.spent, ..schedule }
 }
 
+/// How much work a set of trees is; the less, the better, from the first on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) struct Effort {
+    /// Plates that are longer than the trimmer cuts.
+    too_long: usize,
+    /// Settings of the mark, as a narrow search finds them.
+    marks: usize,
+    /// Cuts on one sheet of each pattern.
+    cuts: u32,
+    /// Plates that are turned to be cut.
+    turns: usize,
+    /// Plates that are hard to hold.
+    hard: usize,
+}
+
+/// How much work it is to cut patterns; `None` if it is surely not less than
+/// `below`. Counts its steps.
+pub(super) fn effort(
+    patterns: &[Pattern],
+    trimmer: &Trimmer,
+    below: Option<Effort>,
+    steps: &mut u64,
+) -> Option<Effort> {
+    let forest = Forest::new(patterns, trimmer.narrowest);
+    let long = |it: &&forest::Plate| {
+        trimmer.longest_cut.is_some_and(|longest| it.size.along(it.axis) > longest)
+    };
+    let mut effort = Effort {
+        too_long: forest.plates.iter().filter(long).count(),
+        marks: marks::at_least(&forest),
+        cuts: patterns.iter().map(|it| it.tree.cuts()).sum(),
+        turns: forest.plates.iter().filter(|it| it.parent.is_some()).count(),
+        hard: forest.plates.iter().filter(|it| it.hard).count(),
+    };
+    *steps += forest.ops.len() as u64;
+    if below.is_some_and(|below| below <= effort) {
+        return None;
+    }
+    let order = marks::quick(&forest);
+    *steps += order.spent;
+    effort.marks = order.settings.len();
+    Some(effort)
+}
+
 /// All steps for one paper.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Schedule {

@@ -7,7 +7,8 @@
 //! that they show the cuts as the steps make them.
 
 use crate::geom::{Axis, Length, Rect, Size};
-use crate::plan::cut::schedule::forest::{Child, Forest, extent};
+use crate::plan::cut::plates::{Child, extent};
+use crate::plan::cut::schedule::forest::Forest;
 use crate::plan::cut::schedule::{Becomes, Hand, Schedule, Step};
 use crate::plan::cut::{Leaf, Pattern, Tree};
 use crate::project::Trimmer;

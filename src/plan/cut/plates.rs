@@ -1,0 +1,173 @@
+//! Cut trees as plates: rectangles that are cut in one direction into children
+//! that lie side by side, and those the other way in turn.
+//!
+//! Neighbours on a plate may change places, and waste on a plate may be gathered
+//! into one strip: a binary tree says more about the order than is needed.
+
+use std::collections::BTreeMap;
+
+use crate::geom::{Axis, Length, Size};
+use crate::plan::cut::{Leaf, Tree};
+
+/// One tree as plates, before siblings are merged.
+pub(super) struct Flat {
+    /// Parents before children.
+    pub(super) rows: Vec<Row>,
+    pub(super) root: Child,
+}
+
+/// A plate.
+pub(super) struct Row {
+    pub(super) axis: Axis,
+    pub(super) size: Size,
+    /// Extents and children.
+    pub(super) children: Vec<(Length, Child)>,
+}
+
+impl Flat {
+    /// Flattens a tree.
+    pub(super) fn new(tree: &Tree, sheet: Size) -> Self {
+        let mut rows = Vec::new();
+        // Every tree that becomes a row, in order of the rows.
+        let mut trees: Vec<(&Tree, Size)> = vec![(tree, sheet)];
+        if let Tree::Leaf(leaf) = *tree {
+            return Self { rows, root: Child::Leaf(leaf) };
+        }
+        let mut next = 0;
+        while let Some(&(tree, size)) = trees.get(next) {
+            next += 1;
+            let Tree::Cut(top) = tree else { unreachable!("only cuts are queued") };
+            let axis = top.axis;
+            let mut children = Vec::new();
+            let mut open = vec![(tree, size)];
+            while let Some((tree, size)) = open.pop() {
+                match tree {
+                    Tree::Cut(cut) if cut.axis == axis => {
+                        let (first, second) = split(size, axis, cut.at);
+                        open.push((&cut.second, second));
+                        open.push((&cut.first, first));
+                    }
+                    Tree::Cut(_) => {
+                        children.push((extent(size, axis), Child::Plate(trees.len())));
+                        trees.push((tree, size));
+                    }
+                    Tree::Leaf(leaf) => {
+                        children.push((extent(size, axis), Child::Leaf(*leaf)));
+                    }
+                }
+            }
+            rows.push(Row { axis, size, children });
+        }
+        let mut flat = Self { rows, root: Child::Plate(0) };
+        flat.gather_waste();
+        flat
+    }
+
+    /// Makes one strip of the waste on each plate; a plate of waste is waste.
+    fn gather_waste(&mut self) {
+        const WASTE: Child = Child::Leaf(Leaf::Waste);
+        let mut becomes: Vec<Child> = (0..self.rows.len()).map(Child::Plate).collect();
+        for idx in (0..self.rows.len()).rev() {
+            let row = &mut self.rows[idx];
+            for (_, child) in &mut row.children {
+                if let Child::Plate(plate) = *child {
+                    *child = becomes[plate];
+                }
+            }
+            let waste: Length =
+                row.children.iter().filter(|it| it.1 == WASTE).map(|it| it.0).sum();
+            row.children.retain(|it| it.1 != WASTE);
+            if row.children.is_empty() {
+                becomes[idx] = WASTE;
+            } else if waste > Length::ZERO {
+                row.children.push((waste, WASTE));
+            } else if let [(_, only)] = row.children[..] {
+                becomes[idx] = only;
+                row.children.clear();
+            }
+        }
+        self.root = becomes[0];
+    }
+
+    /// The tree of these plates; some children of one row, if they are given, are
+    /// replaced by a tree of their own.
+    pub(super) fn tree(&self, replaced: Option<(usize, &[usize], Tree)>) -> Tree {
+        let root = match self.root {
+            Child::Leaf(leaf) => return Tree::Leaf(leaf),
+            Child::Plate(root) => root,
+        };
+        let mut replaced = replaced;
+        let mut trees: Vec<Option<Tree>> = Vec::new();
+        trees.resize_with(self.rows.len(), || None);
+        for (idx, row) in self.rows.iter().enumerate().rev() {
+            let mut children: Vec<(Length, Tree)> = Vec::new();
+            let mut gone = Length::ZERO;
+            for (at, &(extent, child)) in row.children.iter().enumerate() {
+                let taken = match child {
+                    Child::Leaf(leaf) => Some(Tree::Leaf(leaf)),
+                    Child::Plate(below) => trees[below].take(),
+                };
+                match &replaced {
+                    Some((row, these, _)) if *row == idx && these.contains(&at) => {
+                        gone += extent;
+                    }
+                    _ => children.extend(taken.map(|tree| (extent, tree))),
+                }
+            }
+            if gone > Length::ZERO
+                && let Some((_, _, tree)) = replaced.take()
+            {
+                children.push((gone, tree));
+            }
+            trees[idx] = children.into_iter().rev().fold(None, |rest, (at, tree)| {
+                Some(match rest {
+                    None => tree,
+                    Some(rest) => Tree::cut(row.axis, at, tree, rest),
+                })
+            });
+        }
+        trees[root].take().unwrap_or(Tree::Leaf(Leaf::Waste))
+    }
+
+    /// For each row a number that is equal where rows are cut alike.
+    pub(super) fn classes(&self) -> Vec<usize> {
+        let mut known = BTreeMap::new();
+        let mut classes = vec![0; self.rows.len()];
+        for (idx, row) in self.rows.iter().enumerate().rev() {
+            let mut children: Vec<(Length, Child)> = row
+                .children
+                .iter()
+                .map(|&(extent, child)| match child {
+                    Child::Plate(plate) => (extent, Child::Plate(classes[plate])),
+                    Child::Leaf(_) => (extent, child),
+                })
+                .collect();
+            children.sort_unstable();
+            let fresh = known.len();
+            classes[idx] = *known.entry((row.axis, row.size, children)).or_insert(fresh);
+        }
+        classes
+    }
+}
+
+/// What a cut yields.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Child {
+    /// Not cut further.
+    Leaf(Leaf),
+    /// Cut further: a plate, by its index.
+    Plate(usize),
+}
+
+/// The side of a size that cuts of this axis divide.
+pub(super) fn extent(size: Size, axis: Axis) -> Length {
+    size.along(axis.other())
+}
+
+fn split(size: Size, axis: Axis, at: Length) -> (Size, Size) {
+    let Size { width, height } = size;
+    match axis {
+        Axis::Upright => (Size::new(at, height), Size::new(width - at, height)),
+        Axis::Level => (Size::new(width, at), Size::new(width, height - at)),
+    }
+}

@@ -1,0 +1,207 @@
+//! Chooses among the trees that cut the same parts from the same sheets.
+//!
+//! The search for few sheets takes the first tree that holds everything. Many
+//! others hold the same parts and leave the same offcut, and some are far easier
+//! to cut. [`tidy`] looks for them: it takes a rectangle of the tree (a plate, or
+//! some children of a plate), has its parts rearranged (`rearrange`), and keeps the
+//! change if the whole paper then needs fewer marks, else as many marks and fewer
+//! cuts, else fewer turns. Counts, sheets and offcuts never change.
+
+use crate::geom::{Axis, Length, Size};
+use crate::plan::cut::plates::{Child, Flat, extent};
+use crate::plan::cut::rearrange::{Item, Parts, Taste};
+use crate::plan::cut::schedule::{Effort, effort};
+use crate::plan::cut::{Leaf, Pattern, Tree};
+use crate::project::Trimmer;
+
+/// Search steps that suit a plan of a few sheets: well under a second.
+pub const TIDY_BUDGET: u64 = 6_000_000;
+
+/// What [`tidy`] found.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Tidied {
+    /// A tree for each pattern, with the same parts and offcuts.
+    pub trees: Vec<Tree>,
+    /// Search steps spent; the same on every machine.
+    pub spent: u64,
+}
+
+/// Rewrites the trees of one paper for fewer marks, then fewer cuts, then fewer
+/// turns of the paper.
+///
+/// `free` says for each part whether it may be turned by a quarter. Every pattern
+/// keeps its parts and its offcuts in number and size.
+pub fn tidy(
+    patterns: &[Pattern],
+    free: &[bool],
+    trimmer: &Trimmer,
+    budget: u64,
+) -> Tidied {
+    let mut work = Work::new(patterns, free, trimmer, budget);
+    // A round without a gain says that there is nothing more to gain.
+    for round in 0..8 {
+        let before = work.best;
+        for pattern in 0..patterns.len() {
+            work.improve(pattern, round);
+        }
+        if work.best == before && round >= 2 || work.spent >= budget {
+            break;
+        }
+    }
+    let trees = work.patterns.into_iter().map(|it| it.tree).collect();
+    Tidied { trees, spent: work.spent }
+}
+
+struct Work<'a> {
+    patterns: Vec<Pattern>,
+    free: &'a [bool],
+    trimmer: &'a Trimmer,
+    best: Effort,
+    budget: u64,
+    spent: u64,
+}
+
+/// Some children of a plate, with the parts that come from them.
+struct Region {
+    row: usize,
+    children: Vec<usize>,
+    items: Vec<Item>,
+    room: Size,
+}
+
+impl<'a> Work<'a> {
+    fn new(
+        patterns: &[Pattern],
+        free: &'a [bool],
+        trimmer: &'a Trimmer,
+        budget: u64,
+    ) -> Self {
+        // Waste gathered on each plate is a gain that costs nothing.
+        let gathered = patterns.iter().map(|it| {
+            let tree = Flat::new(&it.tree, it.sheet).tree(None);
+            Pattern { tree, ..it.clone() }
+        });
+        let patterns: Vec<Pattern> = gathered.collect();
+        let mut spent = 0;
+        let best = effort(&patterns, trimmer, None, &mut spent)
+            .expect("without a limit there is an answer");
+        Self { patterns, free, trimmer, best, budget, spent }
+    }
+
+    /// Tries every region of a pattern, larger ones first.
+    fn improve(&mut self, pattern: usize, round: u64) {
+        let tastes = [(4, 3, 0), (3, 6, 3), (6, 1, 4)];
+        let (cut, mark, chance) = tastes[usize::try_from(round % 3).unwrap_or(0)];
+        let mut next = 0;
+        let mut flat = self.flat(pattern);
+        let mut regions = self.regions(&flat);
+        while let Some(region) = regions.get(next) {
+            next += 1;
+            if self.spent >= self.budget {
+                return;
+            }
+            let Some(parts) = Parts::new(&region.items) else { continue };
+            let taste = Taste { cut, mark, chance, seed: round };
+            let ways = parts.ways(region.room, taste, &mut self.spent);
+            let mut better = None;
+            for way in ways {
+                let tree = flat.tree(Some((region.row, &region.children, way)));
+                let sheet = self.patterns[pattern].sheet;
+                // Once more through the plates, to gather the waste.
+                let tree = Flat::new(&tree, sheet).tree(None);
+                let old = std::mem::replace(&mut self.patterns[pattern].tree, tree);
+                let found = effort(
+                    &self.patterns,
+                    self.trimmer,
+                    Some(self.best),
+                    &mut self.spent,
+                );
+                match found {
+                    Some(found) if found < self.best => {
+                        self.best = found;
+                        better = Some(());
+                    }
+                    _ => self.patterns[pattern].tree = old,
+                }
+            }
+            if better.is_some() {
+                // The regions are others now. Larger ones were tried before.
+                flat = self.flat(pattern);
+                regions = self.regions(&flat);
+                next = 0;
+            }
+        }
+    }
+
+    fn flat(&self, pattern: usize) -> Flat {
+        Flat::new(&self.patterns[pattern].tree, self.patterns[pattern].sheet)
+    }
+
+    /// Whole plates first, then pairs of children, those with most parts first.
+    fn regions(&self, flat: &Flat) -> Vec<Region> {
+        let mut items: Vec<Vec<Item>> = vec![Vec::new(); flat.rows.len()];
+        for idx in (0..flat.rows.len()).rev() {
+            let row = &flat.rows[idx];
+            let all: Vec<usize> = (0..row.children.len()).collect();
+            items[idx] = self.items(flat, idx, &all, &items);
+        }
+        let mut regions = Vec::new();
+        for (idx, row) in flat.rows.iter().enumerate() {
+            let n = row.children.len();
+            let mut add = |children: Vec<usize>| {
+                let items = self.items(flat, idx, &children, &items);
+                let along: Length = children.iter().map(|&it| row.children[it].0).sum();
+                let room = match row.axis {
+                    Axis::Upright => Size::new(along, row.size.height),
+                    Axis::Level => Size::new(row.size.width, along),
+                };
+                if items.len() >= 2 {
+                    regions.push(Region { row: idx, children, items, room });
+                }
+            };
+            add((0..n).collect());
+            for one in 0..n.min(16) {
+                for two in one + 1..n.min(16) {
+                    if n > 2 && row.children[one] != row.children[two] {
+                        add(vec![one, two]);
+                    }
+                }
+            }
+        }
+        // All that is too much for a rearrangement is skipped there.
+        regions.sort_by_key(|it| std::cmp::Reverse(it.items.len()));
+        regions.truncate(64);
+        regions
+    }
+
+    /// The parts and offcuts that some children of a row yield.
+    fn items(
+        &self,
+        flat: &Flat,
+        row: usize,
+        children: &[usize],
+        below: &[Vec<Item>],
+    ) -> Vec<Item> {
+        let Size { width, height } = flat.rows[row].size;
+        let mut items = Vec::new();
+        for &child in children {
+            match flat.rows[row].children[child] {
+                (_, Child::Plate(plate)) => items.extend(&below[plate]),
+                (_, Child::Leaf(Leaf::Waste)) => {}
+                (at, Child::Leaf(leaf)) => {
+                    let size = match flat.rows[row].axis {
+                        Axis::Upright => Size::new(at, height),
+                        Axis::Level => Size::new(width, at),
+                    };
+                    debug_assert_eq!(extent(size, flat.rows[row].axis), at);
+                    let free = match leaf {
+                        Leaf::Part { part, .. } => self.free.get(part) == Some(&true),
+                        Leaf::Keep | Leaf::Waste => false,
+                    };
+                    items.push(Item { size, free, leaf });
+                }
+            }
+        }
+        items
+    }
+}
