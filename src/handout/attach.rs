@@ -9,8 +9,6 @@ use crate::project::{Along, CardId, FaceId, Layer, Runs, ToolId, ToolKind};
 impl Writer<'_> {
     /// The first thing of the project that holds paper on paper.
     pub(super) fn adhesive(&self) -> Option<ToolId> {
-        let holds =
-            |kind: &ToolKind| matches!(kind, ToolKind::Tape | ToolKind::Glue { .. });
         self.project.tools.iter().position(|it| holds(&it.kind)).map(ToolId)
     }
 

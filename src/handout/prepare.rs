@@ -333,9 +333,5 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
             let stays = second.map(|it| w.tell("late-stays", &[("stays", it.into())]));
             sentences([off, stays.unwrap_or_default()])
         }
-    };
-    let with =
-        cut.with.map(|it| w.tell("late-with", &[("tool", w.tool_name(it).into())]));
-    sentences([with.unwrap_or_default(), text])
     }
 }
