@@ -13,6 +13,7 @@ mod own_way;
 mod plan;
 mod post;
 mod random;
+mod sample;
 mod schedule;
 mod supplies;
 mod tidy;
