@@ -5,7 +5,7 @@ use leafwright::handout::{self, Options, Template};
 use leafwright::plan::{PlanOptions, plan};
 use leafwright::project::{Project, Reader};
 
-use crate::orchard::orchard;
+use crate::sample::orchard;
 
 fn written(project: &Project, template: &str, reader: Reader) -> Document {
     let options = PlanOptions {

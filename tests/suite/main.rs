@@ -1,4 +1,4 @@
-//! One test binary, by capability, in reading order.
+//! One test binary, by capability.
 
 mod cutting;
 mod cutting_cross;
@@ -8,12 +8,12 @@ mod fronts;
 mod hand_made;
 mod handout;
 mod json_schema;
-mod orchard;
 mod own_way;
 mod plan;
 mod post;
 mod random;
 mod sample;
+mod sample_pages;
 mod schedule;
 mod supplies;
 mod tidy;
