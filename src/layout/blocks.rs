@@ -40,12 +40,7 @@ pub(crate) fn kept(mut slabs: Vec<Slab>) -> Vec<Slab> {
 
 impl Setter<'_> {
     /// A section with its heading.
-    pub(crate) fn section(
-        &mut self,
-        section: &Section,
-        first: bool,
-        frame: Frame,
-    ) -> Vec<Slab> {
+    pub(crate) fn section(&mut self, section: &Section, first: bool, frame: Frame) -> Vec<Slab> {
         let tag = self.tags.add(TagId::ROOT, Role::Section);
         let mut slabs = Vec::new();
         if !plain(&section.title).trim().is_empty() {
@@ -102,17 +97,11 @@ impl Setter<'_> {
     }
 
     /// Blocks one below the other.
-    pub(crate) fn blocks(
-        &mut self,
-        blocks: &[Block],
-        frame: Frame,
-        parent: TagId,
-    ) -> Vec<Slab> {
+    pub(crate) fn blocks(&mut self, blocks: &[Block], frame: Frame, parent: TagId) -> Vec<Slab> {
         let mut slabs = Vec::new();
         for block in blocks {
             let unit = self.theme.unit;
-            let after_heading =
-                slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
+            let after_heading = slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
             let set = self.block(block, frame, parent);
             let above = match block {
                 Block::Heading { .. } | Block::Keep(_) => 0.0,
@@ -183,8 +172,7 @@ impl Setter<'_> {
             let label = self.tags.add(tag, Role::Label);
             let body = self.tags.add(tag, Role::Body);
             let width = (frame.width - indent).min(self.theme.measure);
-            let mut lines =
-                self.paragraph(entry, &voice, body, frame.left + indent, width);
+            let mut lines = self.paragraph(entry, &voice, body, frame.left + indent, width);
             if lines.is_empty() {
                 lines.push(Slab::blank(voice.leading));
             }
@@ -209,13 +197,7 @@ impl Setter<'_> {
     }
 
     /// The dot, or the box to tick, of a list.
-    pub(crate) fn mark(
-        &self,
-        marker: Marker,
-        left: f64,
-        middle: f64,
-        tag: TagId,
-    ) -> Item {
+    pub(crate) fn mark(&self, marker: Marker, left: f64, middle: f64, tag: TagId) -> Item {
         let k = self.theme.enlarged;
         let ink = self.theme.ink(Ink::TEXT);
         let path = match marker {

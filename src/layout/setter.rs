@@ -128,12 +128,7 @@ impl<'a> Setter<'a> {
 
     /// The least width at which a short text takes no more lines than at `width`, so
     /// that no word is left alone in its last line.
-    pub(crate) fn balanced(
-        &mut self,
-        words: &[Inline],
-        voice: &Voice,
-        width: f64,
-    ) -> f64 {
+    pub(crate) fn balanced(&mut self, words: &[Inline], voice: &Voice, width: f64) -> f64 {
         let count = text::set(self.press, words, voice, width).lines.len();
         if !(2..=4).contains(&count) {
             return width;

@@ -9,8 +9,8 @@ use crate::page::TagId;
 
 use super::blocks::{kept, spaced};
 use super::setter::{Frame, Setter, Stand};
-use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
 use super::text;
+use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
 
 /// Text beside a drawing is no narrower, in large print likewise more.
 const NARROWEST: f64 = 96.0;
@@ -21,8 +21,7 @@ impl Setter<'_> {
     pub(crate) fn room_beside(&self, frame: Frame, share: f64) -> Option<(f64, f64)> {
         let width = frame.width * share;
         let left = frame.width - width - self.theme.gutter;
-        (left >= NARROWEST * self.theme.enlarged)
-            .then(|| (width, 0.62 * self.theme.height()))
+        (left >= NARROWEST * self.theme.enlarged).then(|| (width, 0.62 * self.theme.height()))
     }
 
     /// The room for a drawing that stands on its own below text.
@@ -51,12 +50,7 @@ impl Setter<'_> {
     }
 
     /// Numbered steps; each stays with its numeral, aside and drawing.
-    pub(crate) fn steps(
-        &mut self,
-        steps: &[Step],
-        frame: Frame,
-        parent: TagId,
-    ) -> Vec<Slab> {
+    pub(crate) fn steps(&mut self, steps: &[Step], frame: Frame, parent: TagId) -> Vec<Slab> {
         let list = self.tags.add(parent, Role::List { numbered: true });
         let room = self.room_of_step(frame);
         let rows: Vec<Vec<Slab>> = if self.saves_in_pairs(steps, frame, room) {
@@ -98,12 +92,8 @@ impl Setter<'_> {
         let (left, whole) = frame.wide;
         let gap = 1.6 * self.theme.gutter;
         let width = (whole - gap) / 2.0;
-        [left, left + width + gap].map(|left| Frame {
-            left,
-            width,
-            margin: None,
-            wide: (left, width),
-        })
+        [left, left + width + gap]
+            .map(|left| Frame { left, width, margin: None, wide: (left, width) })
     }
 
     /// Whether steps with drawings take clearly less paper in pairs: short words
@@ -118,16 +108,13 @@ impl Setter<'_> {
         let heights: Vec<_> = steps
             .iter()
             .map(|step| {
-                let figure =
-                    step.figure.as_ref().map_or((0.0, 0.0), |it| self.size(it, room));
+                let figure = step.figure.as_ref().map_or((0.0, 0.0), |it| self.size(it, room));
                 (self.guess(step, figure, whole), self.guess(step, figure, cell))
             })
             .collect();
         let single: f64 = heights.iter().map(|it| it.0).sum();
-        let pairs: f64 = heights
-            .chunks(2)
-            .map(|it| it.iter().map(|it| it.1).fold(0.0, f64::max))
-            .sum();
+        let pairs: f64 =
+            heights.chunks(2).map(|it| it.iter().map(|it| it.1).fold(0.0, f64::max)).sum();
         let highest = heights.iter().map(|it| it.1).fold(0.0, f64::max);
         pairs < 0.8 * single && highest < 0.5 * self.theme.height()
     }
@@ -141,20 +128,13 @@ impl Setter<'_> {
         if figure.0 > 0.0 && !stacked {
             width = beside;
         }
-        let lines =
-            text::set(self.press, &step.text, &voice, width.min(self.theme.measure));
+        let lines = text::set(self.press, &step.text, &voice, width.min(self.theme.measure));
         let words = lines.lines.len() as f64 * voice.leading;
         if stacked { words + figure.1 } else { words.max(figure.1) }
     }
 
     /// One step.
-    fn step(
-        &mut self,
-        step: &Step,
-        frame: Frame,
-        room: (f64, f64),
-        list: TagId,
-    ) -> Vec<Slab> {
+    fn step(&mut self, step: &Step, frame: Frame, room: (f64, f64), list: TagId) -> Vec<Slab> {
         let tag = self.tags.add(list, Role::Entry);
         let label = self.tags.add(tag, Role::Label);
         let body = self.tags.add(tag, Role::Body);
@@ -168,10 +148,8 @@ impl Setter<'_> {
         let aside_tag = step.aside.as_ref().map(|_| self.tags.add(body, Role::Paragraph));
         let drawn = step.figure.as_ref().map(|figure| {
             let mut drawn = self.draw(figure, room, body);
-            let narrow =
-                drawn.width + gutter + NARROWEST * self.theme.enlarged > inner.width;
-            let x =
-                if narrow { inner.left } else { inner.left + inner.width - drawn.width };
+            let narrow = drawn.width + gutter + NARROWEST * self.theme.enlarged > inner.width;
+            let x = if narrow { inner.left } else { inner.left + inner.width - drawn.width };
             drawn.move_to(x);
             (narrow, drawn)
         });
@@ -268,16 +246,14 @@ impl Setter<'_> {
         // The drawing may use the margin column, so that the text keeps its own.
         let (left, whole) = frame.wide;
         let right = left + whole;
-        if let Some((room, high)) =
-            self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
+        if let Some((room, high)) = self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
         {
             let mut drawn = self.draw(figure, (room, high), group);
             let edge = (left + drawn.width + 1.4 * self.theme.gutter).max(frame.left);
             let width = right - edge;
             if width >= 1.25 * NARROWEST * self.theme.enlarged {
                 drawn.move_to(left);
-                let inner =
-                    Frame { left: edge, width, margin: None, wide: (edge, width) };
+                let inner = Frame { left: edge, width, margin: None, wide: (edge, width) };
                 let slabs = self.blocks(blocks, inner, group);
                 let both = abreast(slabs, drawn.slab, Order::Beside);
                 if both[0].height <= self.theme.height() {

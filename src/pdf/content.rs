@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use printpdf::{
-    Codepoint, Color, DictItem, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint,
-    Op, PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon,
-    PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
+    Codepoint, Color, DictItem, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint, Op,
+    PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon, PolygonRing,
+    Pt, Rgb, TextItem, TextMatrix, WindingOrder,
 };
 
 use super::Fault;
@@ -75,13 +75,8 @@ struct Pen {
 
 /// The operators of one page, and the tags of its marked content.
 fn operators(page: &Page, library: &Library, faces: &mut Faces) -> (Vec<Op>, Vec<TagId>) {
-    let mut pen = Pen {
-        ops: Vec::new(),
-        height: page.height,
-        fill: None,
-        stroke: None,
-        line: None,
-    };
+    let mut pen =
+        Pen { ops: Vec::new(), height: page.height, fill: None, stroke: None, line: None };
     let mut tags = Vec::new();
     let mut open = None;
     for item in &page.items {
@@ -125,8 +120,7 @@ impl Pen {
             ),
         };
         let properties = DictItem::Dict { map };
-        self.ops
-            .push(Op::BeginMarkedContentWithProperties { tag: tag.into(), properties });
+        self.ops.push(Op::BeginMarkedContentWithProperties { tag: tag.into(), properties });
     }
 
     /// Sets the colour of text and areas.
@@ -149,8 +143,7 @@ impl Pen {
         }
         if old.as_ref().map_or(!line.dash.is_empty(), |it| it.dash != line.dash) {
             let dash: Vec<_> = line.dash.iter().map(|it| short(*it)).collect();
-            self.ops
-                .push(Op::SetLineDashPattern { dash: LineDashPattern::new(0.0, &dash) });
+            self.ops.push(Op::SetLineDashPattern { dash: LineDashPattern::new(0.0, &dash) });
         }
         if old.map_or(line.round, |it| it.round != line.round) {
             let (cap, join) = if line.round {
@@ -245,10 +238,7 @@ impl Pen {
             let says = DictItem::String { data, literal: false };
             let map = BTreeMap::from([("ActualText".to_string(), says)]);
             let properties = DictItem::Dict { map };
-            self.ops.push(Op::BeginMarkedContentWithProperties {
-                tag: "Span".into(),
-                properties,
-            });
+            self.ops.push(Op::BeginMarkedContentWithProperties { tag: "Span".into(), properties });
         }
         self.ops.push(Op::StartTextSection);
         let font = PdfFontHandle::External(used.font.clone());

@@ -56,8 +56,7 @@ impl Finisher<'_> {
             .objects
             .iter()
             .filter_map(|(id, object)| {
-                let name =
-                    object.as_dict().ok()?.get(b"FontName").ok()?.as_name().ok()?;
+                let name = object.as_dict().ok()?.get(b"FontName").ok()?.as_name().ok()?;
                 let glyphs = subsets.iter().find(|it| it.name.as_bytes() == name)?.glyphs;
                 Some((*id, glyphs))
             })
@@ -121,11 +120,7 @@ impl Finisher<'_> {
     }
 
     /// Writes the tree of tags.
-    fn tags(
-        &mut self,
-        sequences: &[Vec<TagId>],
-        links: &[Linked],
-    ) -> Result<ObjectId, Fault> {
+    fn tags(&mut self, sequences: &[Vec<TagId>], links: &[Linked]) -> Result<ObjectId, Fault> {
         let tags = &self.laid.tags;
         let ids: Vec<_> = tags.all().map(|_| self.document.new_object_id()).collect();
         let root = self.document.new_object_id();
@@ -185,8 +180,7 @@ impl Finisher<'_> {
         }
         let mut numbers = Vec::new();
         for (index, tags) in sequences.iter().enumerate() {
-            let parents: Vec<Object> =
-                tags.iter().map(|it| ids[it.index()].into()).collect();
+            let parents: Vec<Object> = tags.iter().map(|it| ids[it.index()].into()).collect();
             numbers.push(i64::try_from(index).map_err(Fault::new)?.into());
             numbers.push(self.document.add_object(parents).into());
         }
@@ -220,26 +214,17 @@ impl Finisher<'_> {
                     let height = self.laid.pages[page].height;
                     let bounds = [*left, height - bottom, *right, height - top];
                     let bounds: Vec<_> = bounds.map(real).to_vec();
-                    element.set(
-                        "A",
-                        dictionary! {
-                            "O" => "Layout", "BBox" => bounds, "Placement" => "Block"
-                        },
-                    );
+                    element.set("A", dictionary! {
+                        "O" => "Layout", "BBox" => bounds, "Placement" => "Block"
+                    });
                 }
             }
             Role::List { numbered } => {
                 let numbering = if *numbered { "Decimal" } else { "Disc" };
-                element.set(
-                    "A",
-                    dictionary! { "O" => "List", "ListNumbering" => numbering },
-                );
+                element.set("A", dictionary! { "O" => "List", "ListNumbering" => numbering });
             }
             Role::Table(summary) if !summary.is_empty() => {
-                element.set(
-                    "A",
-                    dictionary! { "O" => "Table", "Summary" => words(summary) },
-                );
+                element.set("A", dictionary! { "O" => "Table", "Summary" => words(summary) });
             }
             Role::Head => {
                 element.set("A", dictionary! { "O" => "Table", "Scope" => "Column" });
@@ -346,8 +331,7 @@ impl Finisher<'_> {
         };
         let catalog = self.document.catalog_mut().map_err(Fault::new)?;
         catalog.remove(b"PageLayout");
-        catalog
-            .set("PageMode", if outline.is_some() { "UseOutlines" } else { "UseNone" });
+        catalog.set("PageMode", if outline.is_some() { "UseOutlines" } else { "UseNone" });
         catalog.set("Lang", words(&self.laid.language));
         catalog.set("MarkInfo", dictionary! { "Marked" => true });
         catalog.set("StructTreeRoot", tags);
@@ -373,8 +357,7 @@ impl Finisher<'_> {
             about.set("Subject", words(subject));
         }
         let about = self.document.add_object(about);
-        if let Ok(old) = self.document.trailer.get(b"Info").and_then(Object::as_reference)
-        {
+        if let Ok(old) = self.document.trailer.get(b"Info").and_then(Object::as_reference) {
             self.document.objects.remove(&old);
         }
         self.document.trailer.set("Info", about);

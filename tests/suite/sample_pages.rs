@@ -66,11 +66,7 @@ pub(crate) fn cut_plan() -> Drawing {
         marks.push(name(rect, short, long));
         marks.push(Mark::Runs { rect, turn: Turn::None, both_ways: short == "B" });
     }
-    marks.push(Mark::CutNumber {
-        side: Side::Top,
-        along: boxed(44, 0, 0, 64),
-        text: "1".into(),
-    });
+    marks.push(Mark::CutNumber { side: Side::Top, along: boxed(44, 0, 0, 64), text: "1".into() });
     for (number, y) in [(2, 16), (3, 26), (4, 36)] {
         marks.push(Mark::CutNumber {
             side: Side::Left,
@@ -81,8 +77,7 @@ pub(crate) fn cut_plan() -> Drawing {
     marks.push(dimension(Side::Top, boxed(0, 0, 44, 0), "5 1/2 in", 0));
     marks.push(dimension(Side::Top, boxed(44, 0, 20, 0), "2 1/2 in", 0));
     marks.push(dimension(Side::Top, boxed(0, 0, 64, 0), "8 in", 1));
-    for (y, height, text) in [(0, 16, "2 in"), (16, 10, "1 1/4 in"), (26, 10, "1 1/4 in")]
-    {
+    for (y, height, text) in [(0, 16, "2 in"), (16, 10, "1 1/4 in"), (26, 10, "1 1/4 in")] {
         marks.push(dimension(Side::Left, boxed(0, y, 0, height), text, 0));
     }
     marks.push(dimension(Side::Left, boxed(0, 36, 0, 28), "3 1/2 in", 0));
@@ -128,12 +123,7 @@ pub(crate) fn front(tall: bool, label: &str) -> Drawing {
         Mark::Line { along: boxed(0, 0, width, 0), line: Stroke::Fold },
         dimension(Side::Right, boxed(0, height - 8, 0, 8), "1 in", 0),
         dimension(Side::Right, boxed(0, height - 20, 0, 12), "1 1/2 in", 0),
-        dimension(
-            Side::Bottom,
-            boxed(0, 0, width, 0),
-            if tall { "4 1/4 in" } else { "5 1/2 in" },
-            0,
-        ),
+        dimension(Side::Bottom, boxed(0, 0, width, 0), if tall { "4 1/4 in" } else { "5 1/2 in" }, 0),
     ];
     Drawing { size: Size::new(eighths(width), eighths(height)), marks }
 }
@@ -167,11 +157,7 @@ pub(crate) fn supplies(rows: usize) -> Table {
         ("6", "note bases, 4 1/4 × 5 1/2 in", "scored, with envelopes"),
         ("1", "strip of oat cardstock, 2 3/4 × 11 in", "for six labels"),
         ("24", "foam squares, 1/4 in", ""),
-        (
-            "1",
-            "scrap of dusk cardstock",
-            "at least 2 3/4 × 1 1/2 in, for the mat behind Thank you",
-        ),
+        ("1", "scrap of dusk cardstock", "at least 2 3/4 × 1 1/2 in, for the mat behind Thank you"),
     ];
     let rows = (0..rows)
         .map(|index| {
@@ -221,10 +207,7 @@ fn cutting() -> Vec<Step> {
             3,
             "Set the edge at 1 1/4 in and cut twice: two ribbons.",
             "1 1/4 in, twice",
-            Some(shared(
-                in_hand(48, 44, 10, "1 1/4 in"),
-                "What is left, cut at 1 1/4 in",
-            )),
+            Some(shared(in_hand(48, 44, 10, "1 1/4 in"), "What is left, cut at 1 1/4 in")),
         ),
         step(4, "Halve what is left: two tiles of 2 3/4 × 3 1/2 in.", "2 3/4 in", None),
     ]
@@ -236,24 +219,9 @@ fn card(title: &str, tall: bool) -> Vec<Block> {
         Block::Beside(
             figure(front(tall, "E"), "The front"),
             vec![Block::Steps(vec![
-                step(
-                    1,
-                    "Glue the sash across the front, edge to edge, 1 in above the bottom.",
-                    "",
-                    None,
-                ),
-                step(
-                    2,
-                    "Stamp the greeting in dusk ink on the label and let it dry for a minute.",
-                    "",
-                    None,
-                ),
-                step(
-                    3,
-                    "Raise the label on four foam squares, in the middle of the sash.",
-                    "",
-                    None,
-                ),
+                step(1, "Glue the sash across the front, edge to edge, 1 in above the bottom.", "", None),
+                step(2, "Stamp the greeting in dusk ink on the label and let it dry for a minute.", "", None),
+                step(3, "Raise the label on four foam squares, in the middle of the sash.", "", None),
                 step(4, "Write inside: You made our week.", "", None),
             ])],
         ),
@@ -268,119 +236,67 @@ fn section(anchor: &str, title: &str, blocks: Vec<Block>) -> Section {
 pub(crate) fn handout() -> Document {
     let mut link = Inline::plain("the cut plan");
     link.link = Some("cut".into());
-    let fronts =
-        [("Thank you", false), ("Hello", false), ("With love", true), ("Welcome", false)]
-            .map(|(title, tall)| Figure {
-                drawing: front(tall, "E"),
-                alt: format!("The front of {title}"),
-                caption: Some(words(title)),
-                scale: ScaleWish::Shared(2),
-                says_scale: true,
-            });
+    let fronts = [("Thank you", false), ("Hello", false), ("With love", true), ("Welcome", false)]
+        .map(|(title, tall)| Figure {
+            drawing: front(tall, "E"),
+            alt: format!("The front of {title}"),
+            caption: Some(words(title)),
+            scale: ScaleWish::Shared(2),
+            says_scale: true,
+        });
     let mut quoted = Inline::plain("Thank you, neighbour");
     quoted.look = Look::Quoted;
-    let cover = section(
-        "cover",
-        "Lantern Walk",
-        vec![
-            Block::Paragraph(
-                Tone::Lead,
-                words(
-                    "Six note cards from a single 8 × 8 in sheet, for an evening at the table.",
-                ),
-            ),
-            Block::Figures(fronts.to_vec()),
-            Block::Paragraph(
-                Tone::Body,
-                vec![
-                    Inline::plain(
-                        "The office of a waffle: efficient fluffy offices. Read on at ",
-                    ),
-                    link,
-                    Inline::plain(
-                        ", where every piece has a letter. Each greeting, such as ",
-                    ),
-                    quoted,
-                    Inline::plain(", is stamped on a label of 2 1/2 × 1 1/4 in; "),
-                    Inline::strong("keep the sheet’s rows upright"),
-                    Inline::plain(" while you cut."),
-                ],
-            ),
-            Block::Caution(Caution {
-                signal: "CAUTION".into(),
-                triangle: true,
-                text: words(
-                    "A trimmer’s blade cuts skin. Keep your fingers behind the rule, and close the blade when you put the trimmer down. Follow the rules of the place you are in.",
-                ),
-            }),
-        ],
-    );
-    let need = section(
-        "need",
-        "What you need",
-        vec![
-            Block::Table(supplies(5)),
-            Block::Heading { level: 3, text: words("Tools"), anchor: None },
-            Block::List(
-                Marker::Box,
-                vec![
-                    words("Trimmer that takes 12 in"),
-                    words("Tag punch, 2 1/2 × 1 1/4 in"),
-                    words(
-                        "Bone folder; a paper knife will do if its back is round and it is held flat along the fold",
-                    ),
-                ],
-            ),
-        ],
-    );
-    let cut = section(
-        "cut",
-        "Cut the sheet",
-        vec![
-            Block::Paragraph(
-                Tone::Body,
-                words(
-                    "Every piece comes from one sheet. Lay it with the rows upright; the ringed numbers give the order of the cuts.",
-                ),
-            ),
-            Block::Figure(figure(cut_plan(), "The sheet and its pieces")),
-            Block::Steps(cutting()),
-        ],
-    );
+    let cover = section("cover", "Lantern Walk", vec![
+        Block::Paragraph(Tone::Lead, words("Six note cards from a single 8 × 8 in sheet, for an evening at the table.")),
+        Block::Figures(fronts.to_vec()),
+        Block::Paragraph(Tone::Body, vec![
+            Inline::plain("The office of a waffle: efficient fluffy offices. Read on at "),
+            link,
+            Inline::plain(", where every piece has a letter. Each greeting, such as "),
+            quoted,
+            Inline::plain(", is stamped on a label of 2 1/2 × 1 1/4 in; "),
+            Inline::strong("keep the sheet’s rows upright"),
+            Inline::plain(" while you cut."),
+        ]),
+        Block::Caution(Caution {
+            signal: "CAUTION".into(),
+            triangle: true,
+            text: words("A trimmer’s blade cuts skin. Keep your fingers behind the rule, and close the blade when you put the trimmer down. Follow the rules of the place you are in."),
+        }),
+    ]);
+    let need = section("need", "What you need", vec![
+        Block::Table(supplies(5)),
+        Block::Heading { level: 3, text: words("Tools"), anchor: None },
+        Block::List(Marker::Box, vec![
+            words("Trimmer that takes 12 in"),
+            words("Tag punch, 2 1/2 × 1 1/4 in"),
+            words("Bone folder; a paper knife will do if its back is round and it is held flat along the fold"),
+        ]),
+    ]);
+    let cut = section("cut", "Cut the sheet", vec![
+        Block::Paragraph(Tone::Body, words("Every piece comes from one sheet. Lay it with the rows upright; the ringed numbers give the order of the cuts.")),
+        Block::Figure(figure(cut_plan(), "The sheet and its pieces")),
+        Block::Steps(cutting()),
+    ]);
     let mut blocks = Vec::new();
-    for (title, tall) in
-        [("Thank you", false), ("Hello", false), ("With love", true), ("Welcome", false)]
-    {
+    for (title, tall) in [("Thank you", false), ("Hello", false), ("With love", true), ("Welcome", false)] {
         blocks.extend(card(title, tall));
     }
     let cards = section("cards", "Make the cards", blocks);
-    let check = section(
-        "check",
-        "Check the printout",
-        vec![
-            Block::Paragraph(
-                Tone::Remark,
-                words(
-                    "Print at 100 %. The upper bar is 6 in long, the lower one 150 mm.",
-                ),
-            ),
-            Block::Figure(Figure {
-                drawing: rulers(),
-                alt: "A ruler of 6 in and one of 150 mm".into(),
-                caption: None,
-                scale: ScaleWish::Full,
-                says_scale: false,
-            }),
-            Block::List(
-                Marker::Dot,
-                vec![words("Fold on a flat table."), words("Let the ink dry.")],
-            ),
-            Block::Keep(vec![Block::Paragraph(
-                Tone::Body,
-                words("Ask at your post office before you post a raised card."),
-            )]),
-        ],
-    );
+    let check = section("check", "Check the printout", vec![
+        Block::Paragraph(Tone::Remark, words("Print at 100 %. The upper bar is 6 in long, the lower one 150 mm.")),
+        Block::Figure(Figure {
+            drawing: rulers(),
+            alt: "A ruler of 6 in and one of 150 mm".into(),
+            caption: None,
+            scale: ScaleWish::Full,
+            says_scale: false,
+        }),
+        Block::List(Marker::Dot, vec![words("Fold on a flat table."), words("Let the ink dry.")]),
+        Block::Keep(vec![
+            Block::Paragraph(Tone::Body, words("Ask at your post office before you post a raised card.")),
+        ]),
+    ]);
     Document {
         title: "Lantern Walk".into(),
         language: "en".into(),
@@ -427,46 +343,28 @@ pub(crate) fn crowded() -> Document {
     let steps = (1..=9)
         .map(|it| {
             let drawing = in_hand(96, 12, 10 + it, "1 1/4 in");
-            step(
-                it as usize,
-                &format!("{long}. {word}. {long}."),
-                long,
-                Some(figure(drawing, long)),
-            )
+            step(it as usize, &format!("{long}. {word}. {long}."), long, Some(figure(drawing, long)))
         })
         .collect();
-    let caution = Caution {
-        signal: "WARNING".into(),
-        triangle: true,
-        text: words(&long.repeat(9)),
-    };
+    let caution = Caution { signal: "WARNING".into(), triangle: true, text: words(&long.repeat(9)) };
     Document {
         title: long.into(),
         language: "en".into(),
         foot: Foot { left: long.repeat(3), ..foot() },
-        sections: vec![section(
-            "one",
-            &format!("{long} {word}"),
-            vec![
+        sections: vec![
+            section("one", &format!("{long} {word}"), vec![
                 Block::Figure(figure(sheet.clone(), long)),
                 Block::Caution(caution),
                 Block::Table(table),
                 Block::Steps(steps),
-                Block::Beside(
-                    figure(sheet.clone(), word),
-                    vec![
-                        Block::Paragraph(Tone::Body, words(&long.repeat(6))),
-                        Block::List(Marker::Box, vec![words(word), words(long)]),
-                    ],
-                ),
+                Block::Beside(figure(sheet.clone(), word), vec![
+                    Block::Paragraph(Tone::Body, words(&long.repeat(6))),
+                    Block::List(Marker::Box, vec![words(word), words(long)]),
+                ]),
                 Block::Figures(vec![figure(sheet.clone(), long); 5]),
-                Block::Heading {
-                    level: 2,
-                    text: words(word),
-                    anchor: Some("two".into()),
-                },
+                Block::Heading { level: 2, text: words(word), anchor: Some("two".into()) },
                 Block::Keep(vec![Block::List(Marker::Dot, vec![words(long); 12])]),
-            ],
-        )],
+            ]),
+        ],
     }
 }

@@ -99,12 +99,7 @@ impl Canvas {
     }
 
     /// Draws a path.
-    pub(super) fn path(
-        &mut self,
-        pieces: Vec<Piece>,
-        fill: Option<Ink>,
-        line: Option<Line>,
-    ) {
+    pub(super) fn path(&mut self, pieces: Vec<Piece>, fill: Option<Ink>, line: Option<Line>) {
         let gray = self.gray;
         let printed = move |ink: Ink| if gray { ink.gray() } else { ink };
         let fill = fill.map(printed);
@@ -155,12 +150,7 @@ pub(super) struct Word {
 
 impl Word {
     /// Shapes words in a face, in one line.
-    pub(super) fn new(
-        setter: &mut Setter<'_>,
-        words: &str,
-        face: FaceId,
-        size: f64,
-    ) -> Self {
+    pub(super) fn new(setter: &mut Setter<'_>, words: &str, face: FaceId, size: f64) -> Self {
         let mut lines = Self::broken(setter, words, face, size, f64::INFINITY);
         lines.pop().unwrap_or(Self { runs: Vec::new(), width: 0.0 })
     }
@@ -202,10 +192,7 @@ pub(super) fn overlap(one: Edges, two: Edges) -> bool {
 
 /// Whether a box lies within another.
 pub(super) fn within(inner: Edges, outer: Edges) -> bool {
-    inner[0] >= outer[0]
-        && inner[1] >= outer[1]
-        && inner[2] <= outer[2]
-        && inner[3] <= outer[3]
+    inner[0] >= outer[0] && inner[1] >= outer[1] && inner[2] <= outer[2] && inner[3] <= outer[3]
 }
 
 /// A box, smaller by so much on each side.

@@ -76,8 +76,7 @@ pub(super) fn inside(
 /// The first of the areas that may hide what lies in a box: those drawn after the
 /// area that is this box, or else after the last one that holds it.
 fn above(canvas: &Canvas, edges: Edges) -> usize {
-    let same =
-        |it: &Edges| it.iter().zip(edges).all(|(one, two)| (one - two).abs() < 0.01);
+    let same = |it: &Edges| it.iter().zip(edges).all(|(one, two)| (one - two).abs() < 0.01);
     let held = |it: &Edges| within(edges, inset(*it, -0.01));
     let last = |test: &dyn Fn(&Edges) -> bool| {
         canvas.drawn.iter().rposition(|it| test(&it.edges)).map(|it| it + 1)
@@ -131,8 +130,7 @@ fn write(
         if hidden || !canvas.is_free(spot) {
             continue;
         }
-        let ground =
-            canvas.drawn.iter().rev().find(|it| within(spot, inset(it.edges, -0.1)));
+        let ground = canvas.drawn.iter().rev().find(|it| within(spot, inset(it.edges, -0.1)));
         if let Some(ground) = ground.and_then(|it| it.ground) {
             canvas.blank(spot, ground);
         }
@@ -153,11 +151,7 @@ fn write(
 }
 
 /// Writes the names that found no place inside, beside the drawing.
-pub(super) fn leaders(
-    canvas: &mut Canvas,
-    setter: &mut Setter<'_>,
-    homeless: Vec<Homeless>,
-) {
+pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Vec<Homeless>) {
     if homeless.is_empty() {
         return;
     }
@@ -194,8 +188,7 @@ pub(super) fn leaders(
             let y = top + 0.66 * size + leading * f64::from(line);
             canvas.write(word, x, y, false, Ink::TEXT);
         }
-        let from =
-            (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
+        let from = (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
         canvas.path(vec![Piece::line(from, at)], None, Some(thin(Ink::TEXT)));
         let dot = Line { ink: Ink::TEXT, width: 2.2, dash: Vec::new(), round: true };
         canvas.path(vec![Piece::line(at, at)], None, Some(dot));
@@ -208,8 +201,7 @@ pub(super) fn leaders(
 fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
     const PARTS: [f64; 5] = [0.5, 0.3, 0.7, 0.12, 0.88];
     let hiding = &canvas.drawn[above(canvas, edges)..];
-    let points =
-        PARTS.iter().flat_map(|down| PARTS.iter().map(move |across| (*across, *down)));
+    let points = PARTS.iter().flat_map(|down| PARTS.iter().map(move |across| (*across, *down)));
     let points = points.map(|(across, down)| {
         (
             edges[0] + (edges[2] - edges[0]) * across,
@@ -218,8 +210,7 @@ fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
     });
     let dot = |(x, y): (f64, f64)| [x - 1.5, y - 1.5, x + 1.5, y + 1.5];
     let seen = |it: &(f64, f64)| {
-        canvas.is_free(dot(*it))
-            && hiding.iter().all(|area| !overlap(area.edges, dot(*it)))
+        canvas.is_free(dot(*it)) && hiding.iter().all(|area| !overlap(area.edges, dot(*it)))
     };
     let middle = ((edges[0] + edges[2]) / 2.0, (edges[1] + edges[3]) / 2.0);
     points.clone().find(seen).unwrap_or(middle)
@@ -269,12 +260,7 @@ pub(super) fn arrows(canvas: &mut Canvas, drawing: &Drawing) {
 }
 
 /// One arrow filling a box.
-fn arrow(
-    canvas: &mut Canvas,
-    [left, top, right, bottom]: Edges,
-    turn: Turn,
-    both_ways: bool,
-) {
+fn arrow(canvas: &mut Canvas, [left, top, right, bottom]: Edges, turn: Turn, both_ways: bool) {
     let (x, y) = ((left + right) / 2.0, (top + bottom) / 2.0);
     let (tail, tip) = match turn {
         Turn::None => ((x, bottom), (x, top)),
@@ -282,11 +268,7 @@ fn arrow(
         Turn::Right => ((left, y), (right, y)),
         Turn::Left => ((right, y), (left, y)),
     };
-    canvas.path(
-        vec![Piece::line(tail, tip)],
-        None,
-        Some(Line { width: 0.9, ..thin(Ink::TEXT) }),
-    );
+    canvas.path(vec![Piece::line(tail, tip)], None, Some(Line { width: 0.9, ..thin(Ink::TEXT) }));
     let mut heads = vec![head(tail, tip, 6.0, 2.3)];
     if both_ways {
         heads.push(head(tip, tail, 6.0, 2.3));
