@@ -199,8 +199,9 @@ fn comes_off(
         Becomes::InHand => w.tell("off-in-hand", &values),
         Becomes::Keep => {
             let large = if sheets::is_large(off.0) { "yes" } else { "no" };
-            let [count, size] = values;
-            w.tell("off-keep", &[count, size, ("large", large.into())])
+            let values =
+                [("count", alike.into()), ("size", size.into()), ("large", large.into())];
+            w.tell("off-keep", &values)
         }
         Becomes::Waste => w.tell("off-waste", &values),
     }

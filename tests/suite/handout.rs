@@ -87,12 +87,16 @@ fn drawn(figure: &Figure) -> String {
 
 #[test]
 fn peek() {
-    for (name, reader) in [
-        ("class", Reader::Class),
-        ("host", Reader::Class),
-        ("kit", Reader::Kit),
-        ("travel", Reader::Travel),
-    ] {
-        eprintln!("=========== {name}\n{}", outline(&written(&orchard(), name, reader)));
+    use leafwright::{fonts, layout, pdf};
+    for (name, reader) in [("class", Reader::Class), ("host", Reader::Class), ("kit", Reader::Kit), ("travel", Reader::Travel)] {
+        let document = written(&orchard(), name, reader);
+        eprintln!("=========== {name}\n{}", outline(&document));
+        let mut press = layout::Press::new();
+        let size = if name == "kit" || name == "travel" { layout::PageSize::HalfLetter } else { layout::PageSize::Letter };
+        let setup = layout::PageSetup { size, large_print: false, gray: false };
+        let laid = layout::lay_out(&mut press, &document, &setup);
+        eprintln!("{:#?}", laid.notes);
+        let bytes = pdf::write(&laid.value.unwrap(), &fonts::Library::new(), &pdf::PdfInfo::default()).unwrap();
+        std::fs::write(format!("/tmp/hw-{name}.pdf"), bytes).unwrap();
     }
 }
