@@ -6,6 +6,7 @@ mod export;
 mod fronts;
 mod hand_made;
 mod json_schema;
+mod own_way;
 mod plan;
 mod random;
 mod schedule;
