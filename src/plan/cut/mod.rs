@@ -14,6 +14,7 @@ mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
+pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
 pub(crate) use paper::called;
 pub use own::{OwnWay, own_way};
