@@ -4,6 +4,7 @@
 mod check;
 pub mod cut;
 mod export;
+mod fit;
 mod fronts;
 mod packing;
 mod say;
@@ -12,6 +13,7 @@ mod uses;
 mod work;
 
 pub use export::cuts_json;
+pub use fit::{Clearance, Fit, Room, fit};
 pub use fronts::{Front, Set};
 pub use packing::{Packed, Packing};
 pub use supplies::{Good, Packs, Supplies, Supply, packs};

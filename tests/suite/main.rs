@@ -9,6 +9,7 @@ mod json_schema;
 mod own_way;
 mod plan;
 mod random;
+mod sample;
 mod schedule;
 mod supplies;
 mod tidy;
