@@ -45,9 +45,11 @@ label-blank = blank label
 strip-for-label = strip for the { $label }
 mat-of-label = mat for the { $label }
 base-named = { $name } base
+# A thing that is needed several times.
+several = { $count } × { $item }
 base-counted = { $count ->
-    [one] { $name } base
-   *[other] { $count } { $name } bases
+    [one] the { $name } base
+   *[other] the { $count } { $name } bases
 }
 tool-kind = { $kind ->
     [stamps] stamp set
@@ -285,8 +287,8 @@ plan-caption = { $plans ->
     }
 }
 plan-lies = { $directed ->
-    [yes] { $face } up; the arrow shows which way the pattern stands.
-   *[no] { $face } up.
+    [yes] The { $face } side lies up; the arrow shows which way the pattern stands.
+   *[no] The { $face } side lies up.
 }
 plan-upright = The arrow shows which way the pattern stands.
 plan-alt-part = { $count } × { $name }, { $size }
@@ -366,9 +368,15 @@ off-in-hand = { $count ->
     [one] Keep what comes off, { $size }, in hand.
    *[other] Keep the { $count } parts that come off, { $size } each, in hand.
 }
-off-keep = { $count ->
-    [one] Keep what comes off, { $size }, as an offcut.
-   *[other] Keep the { $count } parts that come off, { $size } each, as offcuts.
+off-keep = { $large ->
+    [yes] { $count ->
+        [one] Keep what comes off, { $size }, as an offcut.
+       *[other] Keep the { $count } parts that come off, { $size } each, as offcuts.
+    }
+   *[no] { $count ->
+        [one] What comes off, { $size }, goes to the scraps.
+       *[other] The { $count } parts that come off, { $size } each, go to the scraps.
+    }
 }
 off-waste = { $count ->
     [one] What comes off, { $size }, is waste.
@@ -387,7 +395,10 @@ stays-part = { $also ->
 stays-check = Measure it: it should be { $size }.
 stays-aside = Lay what stays, { $size }, aside for step { $step }.
 stays-in-hand = { $size } stays in hand.
-stays-keep = Keep what stays, { $size }, as an offcut.
+stays-keep = { $large ->
+    [yes] Keep what stays, { $size }, as an offcut.
+   *[no] What stays, { $size }, goes to the scraps.
+}
 stays-waste = What stays, { $size }, is waste.
 hard-to-hold = It is narrow: hold it down with a ruler or a piece of card, not with your fingertips.
 step-alt = Cut { $number }: paper { $size }, { $edge } lined up, mark { $mark }; { $off } comes off.
@@ -402,20 +413,20 @@ prepare-title = { $whose ->
    *[here] First, for all cards
 }
 score-base = { $count ->
-    [one] Score the { $base } across the middle: lay it flat, { $size }, and press the line { $at } from { $edge ->
+    [one] Score { $base } across the middle: lay it flat, { $size }, and press the line { $at } from { $edge ->
         [long] a long edge.
         [short] a short edge.
        *[any] an edge.
     }
-   *[other] Score the { $base } across the middle: lay each flat, { $size }, and press the line { $at } from { $edge ->
+   *[other] Score { $base } across the middle: lay each flat, { $size }, and press the line { $at } from { $edge ->
         [long] a long edge.
         [short] a short edge.
        *[any] an edge.
     }
 }
 fold-bases = { $scored ->
-    [yes] Fold the { $bases } along the score, with its ridge on the inside.
-   *[no] Fold the { $bases } in half, edge on edge.
+    [yes] Fold { $bases } along the score, with its ridge on the inside.
+   *[no] Fold { $bases } in half, edge on edge.
 }
 press-with = Press the fold flat with the { $tool }.
 press-plain = Press the fold flat.
@@ -453,27 +464,32 @@ punch-labels = { $stamped ->
 }
 its-mat = mat
 mat-lay = Lay it in the middle of its { $mat }; { $border } shows all round.
-late-with = Use the { $tool }.
 late-part = { $name }, { $size }
-late-halve = { $count ->
-    [one] Halve the { $piece } { $edge ->
+late-halve = { $with ->
+    [yes] With the { $tool }, halve
+   *[no] Halve
+} { $count ->
+    [one] the { $piece } { $edge ->
         [long] along its length
         [short] across its length
        *[any] through the middle
     }. Each half is the { $parts }.
-   *[other] Halve the { $count } pieces { $piece } { $edge ->
+   *[other] the { $count } pieces { $piece } { $edge ->
         [long] along their length
         [short] across their length
        *[any] through the middle
     }. Each half is the { $parts }.
 }
-late-cut-off = { $count ->
-    [one] Cut { $at } off { $edge ->
+late-cut-off = { $with ->
+    [yes] With the { $tool }, cut
+   *[no] Cut
+} { $at } off { $count ->
+    [one] { $edge ->
         [long] a long edge
         [short] a short edge
        *[any] one edge
     } of the { $piece }. What comes off is the { $off }.
-   *[other] Cut { $at } off { $edge ->
+   *[other] { $edge ->
         [long] a long edge
         [short] a short edge
        *[any] one edge
@@ -507,8 +523,15 @@ tip = Tip: { $tip }
 # The side of a layer that gets the glue.
 back-named = the { $face } side of the { $what }
 back-plain = the back of the { $what }
-fix-tape = With the { $tool }, run tape along the edges of { $back }.
-fix-glue = With the { $tool }, spread glue thinly over { $back }.
+# A tool is named where there is a choice.
+fix-tape = { $named ->
+    [yes] With the { $tool }, put tape
+   *[no] Put tape
+} along the edges of { $back }.
+fix-glue = { $named ->
+    [yes] With the { $tool }, spread glue
+   *[no] Spread glue
+} thinly over { $back }.
 fix-with = Put the { $tool } on { $back }.
 fix-plain = Put glue or tape on { $back }.
 fix-raised = { $count ->
@@ -529,7 +552,7 @@ pattern-stands = { $turn ->
 }
 
 # Where a layer sits; follows "Lay it down".
-place-middle = in the middle, both ways
+place-middle = right in the middle
 place-spans = { $axis ->
     [level] from side to side
    *[upright] from top to bottom
@@ -588,11 +611,11 @@ inside-open = Open the card; this goes on the { $half ->
 inside-stamp = Open the card. With the { $ink }, stamp { $words } in the middle of the { $half ->
     [lower] lower half
    *[right] right half
-}.
+}. Let the ink dry, then close the card.
 inside-write = Open the card. Write { $words } in the middle of the { $half ->
     [lower] lower half
    *[right] right half
-}.
+}. Close the card.
 inside-choose = When you send the card, write inside: { $among }.
 inside-later = When you send the card, write your own words inside.
 envelope-take = Take the envelope, its front towards you.

@@ -4,7 +4,7 @@ use crate::document::Text;
 use crate::geom::{Axis, Length, Side, Turn};
 use crate::handout::writer::{Writer, sentences};
 use crate::plan::{Front, Set};
-use crate::project::{Along, CardId, FaceId, Layer, Placed, Runs, ToolId, ToolKind};
+use crate::project::{Along, CardId, FaceId, Layer, Runs, ToolId, ToolKind};
 
 impl Writer<'_> {
     /// The first thing of the project that holds paper on paper.
@@ -70,12 +70,20 @@ impl Writer<'_> {
         let Some(id) = tool else {
             return self.tell("fix-plain", &[("back", back.into())]);
         };
-        let tool = self.tool_name(id);
-        let values = [("tool", tool.into()), ("back", back.into())];
+        let adhesives = self.project.tools.iter().filter(|it| holds(&it.kind)).count();
+        let named = if adhesives > 1 { "yes" } else { "no" };
+        let values = [
+            ("tool", self.tool_name(id).into()),
+            ("back", back.clone().into()),
+            ("named", named.into()),
+        ];
         match self.project.tools[id.0].kind {
             ToolKind::Tape => self.tell("fix-tape", &values),
             ToolKind::Glue { .. } => self.tell("fix-glue", &values),
-            _ => self.tell("fix-with", &values),
+            _ => {
+                let tool = self.tool_name(id);
+                self.tell("fix-with", &[("tool", tool.into()), ("back", back.into())])
+            }
         }
     }
 
@@ -191,11 +199,11 @@ impl Writer<'_> {
             ),
         }
     }
+}
 
-    /// Whether a layer of a card is a part that a late cut makes.
-    pub(super) fn is_late(what: Placed) -> bool {
-        matches!(what, Placed::Late(..))
-    }
+/// Whether a tool holds paper on paper.
+fn holds(kind: &ToolKind) -> bool {
+    matches!(kind, ToolKind::Tape | ToolKind::Glue { .. })
 }
 
 fn plain_text(words: String) -> Text {

@@ -4,7 +4,7 @@
 use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
 use crate::geom::Size;
 use crate::handout::writer::Writer;
-use crate::handout::{Hands, When, need, of_blocks};
+use crate::handout::{Hands, When, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{
@@ -87,7 +87,7 @@ fn rows(w: &Writer<'_>) -> Vec<Row> {
     });
     let foam = sets.fold(0_u32, u32::saturating_add);
     if foam > 0 {
-        rows.push(Row { count: foam, what: w.tell("bag-foam", &[]), size: None });
+        rows.push(Row { count: foam, what: w.tell("bag-foam", &[("count", foam.into())]), size: None });
     }
     for (at, base) in w.project.bases.iter().enumerate() {
         let count = bases(w, BaseId(at));
@@ -128,7 +128,11 @@ fn bought_bases(w: &Writer<'_>) -> Vec<Row> {
                 ("state", state(w, BaseId(at)).into()),
             ];
             let what = w.tell("bag-base", &values);
-            (count > 0).then_some(Row { count, what, size: Some(base.front) })
+            let size = match state(w, BaseId(at)) {
+                "folded" => base.front,
+                _ => prepare::unfolded(base.front, base.fold).0,
+            };
+            (count > 0).then_some(Row { count, what, size: Some(size) })
         })
         .collect()
 }

@@ -91,7 +91,7 @@ pub(super) fn of_card(act: Act) -> Option<CardId> {
 
 /// What lies ready for a card.
 fn takes(w: &Writer<'_>, card: &Card) -> Text {
-    let mut items = vec![w.base(card.base)];
+    let mut items = vec![(w.base(card.base), 1_u32)];
     let layers = card.layers.iter().chain(&card.inside.layers).chain(&card.envelope);
     let mut raised = 0_u32;
     for layer in layers {
@@ -104,10 +104,19 @@ fn takes(w: &Writer<'_>, card: &Card) -> Text {
             }
             what => w.placed(what),
         };
-        if !items.contains(&item) {
-            items.push(item);
+        let late = matches!(layer.what, Placed::Late(..));
+        match items.iter_mut().find(|it| it.0 == item) {
+            // One piece makes several parts.
+            Some(_) if late => {}
+            Some(known) => known.1 += 1,
+            None => items.push((item, 1)),
         }
     }
+    let counted = items.into_iter().map(|(item, count)| match count {
+        1 => item,
+        _ => w.tell("several", &[("count", count.into()), ("item", item.into())]),
+    });
+    let mut items: Vec<Text> = counted.collect();
     if raised > 0 {
         items.push(w.tell("foam-squares", &[("count", raised.into())]));
     }

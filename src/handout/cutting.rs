@@ -125,7 +125,7 @@ fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             sentences([take, up])
         }
         Hand::Aside(aside) => {
-            let from = made_in(cut, aside).unwrap_or(at);
+            let from = made_in(cut, aside, at).unwrap_or(at);
             let values = [
                 ("count", number.into()),
                 ("size", size.into()),
@@ -137,18 +137,20 @@ fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     }
 }
 
-/// The step in which a part was laid aside.
-fn made_in(cut: &PaperCut, aside: u32) -> Option<usize> {
-    cut.schedule.steps.iter().position(|step| {
+/// The last step before one in which a part was laid aside.
+fn made_in(cut: &PaperCut, aside: u32, before: usize) -> Option<usize> {
+    cut.schedule.steps[..before].iter().rposition(|step| {
         let mut parts = step.off.iter().chain([&step.stays]);
         parts.any(|it| it.1 == Becomes::Aside(aside))
     })
 }
 
-/// The step in which a part that was laid aside is taken in hand again.
-fn used_in(cut: &PaperCut, aside: u32) -> Option<u32> {
-    let mut steps = cut.schedule.steps.iter();
-    steps.position(|it| it.hand == Hand::Aside(aside)).map(|at| count(at as u64 + 1))
+/// The first step after one in which a part that was laid aside is taken in hand
+/// again.
+fn used_in(cut: &PaperCut, aside: u32, after: usize) -> u32 {
+    let steps = cut.schedule.steps.iter().enumerate().skip(after + 1);
+    let mut used = steps.filter(|it| it.1.hand == Hand::Aside(aside));
+    used.next().map_or(0, |(at, _)| count(at as u64 + 1))
 }
 
 /// The edge that is lined up: by its side where the pattern tells which is the
@@ -189,13 +191,17 @@ fn comes_off(
             w.tell("off-part", &values)
         }
         Becomes::Aside(aside) => {
-            let step = used_in(cut, aside).unwrap_or_default();
+            let step = used_in(cut, aside, at);
             let values =
                 [("count", alike.into()), ("size", size.into()), ("step", step.into())];
             w.tell("off-aside", &values)
         }
         Becomes::InHand => w.tell("off-in-hand", &values),
-        Becomes::Keep => w.tell("off-keep", &values),
+        Becomes::Keep => {
+            let large = if sheets::is_large(off.0) { "yes" } else { "no" };
+            let [count, size] = values;
+            w.tell("off-keep", &[count, size, ("large", large.into())])
+        }
         Becomes::Waste => w.tell("off-waste", &values),
     }
 }
@@ -225,11 +231,14 @@ fn stays(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             sentences([stays, check])
         }
         Becomes::Aside(aside) => {
-            let step = used_in(cut, aside).unwrap_or_default();
+            let step = used_in(cut, aside, at);
             w.tell("stays-aside", &[("size", size.into()), ("step", step.into())])
         }
         Becomes::InHand => w.tell("stays-in-hand", &[("size", size.into())]),
-        Becomes::Keep => w.tell("stays-keep", &[("size", size.into())]),
+        Becomes::Keep => {
+            let large = if sheets::is_large(rect.size) { "yes" } else { "no" };
+            w.tell("stays-keep", &[("size", size.into()), ("large", large.into())])
+        }
         Becomes::Waste => w.tell("stays-waste", &[("size", size.into())]),
     }
 }

@@ -207,7 +207,7 @@ fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
         let punch = Act::PunchLabel(greeting);
         let at = |act: Act| w.plan.work.tasks.iter().position(|it| it.act == act);
         at(punch).is_some_and(|punch| at(task.act).is_some_and(|stamp| stamp < punch))
-            && !w.is_ahead(punch)
+            && (!w.is_ahead(punch) || w.is_ahead(task.act))
     });
     let on = if on_strip { "strip" } else { "label" };
     let on = w.tell("stamp-on", &[("on", on.into())]);
@@ -300,7 +300,9 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
         Some(w.tell("late-part", &values))
     };
     let (first, second) = (made(0).unwrap_or_default(), made(1));
-    let text = match (cut.how, second) {
+    let with = if cut.with.is_some() { "yes" } else { "no" };
+    let tool = cut.with.map(|it| w.tool_name(it)).unwrap_or_default();
+    match (cut.how, second) {
         (LateHow::Halve { cut: axis }, second) => {
             let edge = edge_along(size, axis);
             let parts = match second {
@@ -312,6 +314,8 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
                 ("edge", edge.into()),
                 ("count", count.into()),
                 ("parts", parts.into()),
+                ("with", with.into()),
+                ("tool", tool.into()),
             ];
             w.tell("late-halve", &values)
         }
@@ -322,6 +326,8 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
                 ("at", w.words.length(at).into()),
                 ("count", count.into()),
                 ("off", first.into()),
+                ("with", with.into()),
+                ("tool", tool.into()),
             ];
             let off = w.tell("late-cut-off", &values);
             let stays = second.map(|it| w.tell("late-stays", &[("stays", it.into())]));
@@ -331,4 +337,5 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
     let with =
         cut.with.map(|it| w.tell("late-with", &[("tool", w.tool_name(it).into())]));
     sentences([with.unwrap_or_default(), text])
+    }
 }

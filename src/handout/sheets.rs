@@ -20,7 +20,9 @@ pub(super) fn divided(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Drawing
             Leaf::Waste => marks.push(area(rect, None, Fill::Waste)),
             Leaf::Keep => {
                 marks.push(area(rect, None, Fill::Kept));
-                marks.push(name(rect, w.say("name-offcut", &[]), None));
+                if is_large(rect.size) {
+                    marks.push(name(rect, w.say("name-offcut", &[]), None));
+                }
             }
             Leaf::Part { part, .. } => {
                 if let Some(part) = cut.parts.get(part) {
@@ -82,6 +84,12 @@ pub(super) fn in_hand(w: &Writer<'_>, cut: &PaperCut, step: &Step) -> Drawing {
         marks.push(Mark::Dimension { side, along, text, tier: 0 });
     }
     Drawing { size, marks }
+}
+
+/// Whether something that is left over is put by as an offcut rather than with
+/// the scraps: an inch wide at least (common practice, no source).
+pub(super) fn is_large(size: Size) -> bool {
+    size.short() >= Length::INCH
 }
 
 /// The edge of the part in hand that is lined up with the mark.
