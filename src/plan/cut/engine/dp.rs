@@ -88,7 +88,9 @@ pub(super) fn outside(raster: &Raster, inside: &Table) -> Table {
     let mut table = Table::new(raster);
     let (x, y) = (&raster.x, &raster.y);
     let useful: Vec<usize> = (1..x.len())
-        .filter(|&a| inside.row(a).iter().zip(inside.row(a - 1)).any(|(new, old)| old < new))
+        .filter(|&a| {
+            inside.row(a).iter().zip(inside.row(a - 1)).any(|(new, old)| old < new)
+        })
         .collect();
     let whole = (x.at[x.len() - 1], y.at[y.len() - 1]);
     let mut steps: Vec<usize> = Vec::new();
@@ -175,9 +177,9 @@ pub(super) fn first_cut(
         y -= 1;
     }
     let (width, height) = (raster.x.at[x], raster.y.at[y]);
-    let part = parts
-        .iter()
-        .position(|(lie, _, it)| *it == value && lie.width <= width && lie.height <= height);
+    let part = parts.iter().position(|(lie, _, it)| {
+        *it == value && lie.width <= width && lie.height <= height
+    });
     if let Some(part) = part {
         return First::Part(part);
     }

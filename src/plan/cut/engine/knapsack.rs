@@ -56,7 +56,12 @@ pub fn fill(
 
 /// The most value that one sheet can hold if there is no limit to the parts of a
 /// kind; counts are not looked at.
-pub fn unlimited(sheet: Size, kinds: &[Kind], values: &[i64], limits: &Limits) -> Option<i64> {
+pub fn unlimited(
+    sheet: Size,
+    kinds: &[Kind],
+    values: &[i64],
+    limits: &Limits,
+) -> Option<i64> {
     let often = |kind: &Kind| {
         let whole = sheet.area() / kind.size.area().max(1) + 1;
         u32::try_from(whole).unwrap_or(u32::MAX)
@@ -64,8 +69,10 @@ pub fn unlimited(sheet: Size, kinds: &[Kind], values: &[i64], limits: &Limits) -
     let wanted: Vec<u32> = kinds.iter().map(often).collect();
     let board = Board::new(sheet, kinds, &wanted, limits);
     let raster = Raster::new(&board)?;
-    let values: Option<Vec<i32>> =
-        values.iter().map(|&it| i32::try_from(it).ok().filter(|it| *it < 1 << 24)).collect();
+    let values: Option<Vec<i32>> = values
+        .iter()
+        .map(|&it| i32::try_from(it).ok().filter(|it| *it < 1 << 24))
+        .collect();
     let parts = dp::valued(&board.lies, &values?);
     let table = dp::inside(&raster, &parts, board.reach());
     Some(i64::from(table.get(raster.x.len() - 1, raster.y.len() - 1)))
