@@ -14,11 +14,13 @@ pub(super) fn explain(error: &ScanError, text: &str, file: u16) -> Diagnostic {
         at -= 1;
     }
     let line = text[..at].rfind('\n').map_or(0, |it| it + 1);
-    let indent = &text[line..][..text[line..].len() - text[line..].trim_start().len()];
-    let (rule, message, help) = if indent.split('\n').next().is_some_and(has_tab) {
-        TAB
-    } else {
-        words(error.kind(), text, at)
+    let indent = text[line..].split(|it| !matches!(it, ' ' | '\t')).next().unwrap_or("");
+    let (rule, message, help) = match words(error.kind(), text, at) {
+        _ if indent.contains('\t') => TAB,
+        COLON if text[line..at].matches(": ").count() == 0 && runs_on(text, line) => {
+            DEEPER
+        }
+        other => other,
     };
     let end = text[at..].chars().next().map_or(at, |sign| at + sign.len_utf8());
     let site = Site { file, start, end: u32::try_from(end).unwrap_or(start) };
@@ -60,8 +62,19 @@ const BRACKET: Words = (
 const SIGN: Words =
     (&rules::BROKEN_LINE, "this sign can't start a value", "put the words in quotes");
 
-fn has_tab(indent: &str) -> bool {
-    indent.contains('\t')
+const DEEPER: Words = (
+    &rules::WRONG_INDENT,
+    "this line is indented further than the one above, and so is read as more of its words",
+    "start it in the same column as the line above",
+);
+
+/// Whether the line that starts at a byte is indented further than the one
+/// above it, which has a value of its own.
+fn runs_on(text: &str, line: usize) -> bool {
+    let depth = |line: &str| line.len() - line.trim_start_matches([' ', '-']).len();
+    let above = text[..line].lines().rev().find(|it| !it.trim().is_empty());
+    let this = text[line..].lines().next().unwrap_or("");
+    above.is_some_and(|above| depth(above) < depth(this) && above.contains(": "))
 }
 
 /// Rule, message and help for a kind of error.

@@ -2,4 +2,5 @@
 
 mod describe;
 mod diagnostics;
+mod keys;
 mod tidy;

@@ -98,7 +98,7 @@ pub(super) static LATE: Group = Group {
             Takes::Named("part"),
             "needed",
             "What the parts are called, first the one that comes off.",
-            "{sill: {showing: dots}, rail: {}}",
+            "{sill: {showing: dots}, cord: {}}",
         ),
         key("with", Takes::Name("tool"), "", "What it is cut with.", "scissors"),
         key(

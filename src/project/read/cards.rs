@@ -193,7 +193,11 @@ fn placed(
         return (found.map(|it| Placed::Greeting(GreetingId(it))), name);
     }
     let Some(node) = keys.get("piece") else {
-        desk.missing(keys, "piece");
+        if !keys.means("piece") && !keys.means("greeting") {
+            let help = "write `piece: …` or `greeting: …` with a name";
+            let message = "a layer is a piece or a greeting, and this is neither";
+            desk.fault(&rules::MISSING_KEY, keys.site, message, help);
+        }
         return (None, String::new());
     };
     let Some((name, _)) = desk.raw(node) else { return (None, String::new()) };

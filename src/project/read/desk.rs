@@ -3,7 +3,7 @@
 //! A value that can't be read is noted and is `None`; reading goes on.
 
 use crate::diag::{Diagnostic, Rule, rules};
-use crate::geom::{Length, Size, SizeFault, Unit};
+use crate::geom::{Length, LengthFault, Size, SizeFault, Unit};
 use crate::project::Text;
 use crate::project::read::faults;
 use crate::project::tree::{Node, Value};
@@ -202,7 +202,7 @@ impl<'a> Desk<'a> {
                 Some(length)
             }
             Err(fault) => {
-                let note = faults::length(&fault, text, site, self.shown());
+                let note = faults::length(&fault, text, site);
                 self.note(note);
                 None
             }
@@ -215,7 +215,7 @@ impl<'a> Desk<'a> {
         match Length::parse_near(text, None) {
             Ok(length) => self.above_zero(length, node.site),
             Err(fault) => {
-                let note = faults::length(&fault, text, node.site, Unit::Mm);
+                let note = faults::length(&fault, text, node.site);
                 self.note(note);
                 None
             }
@@ -262,7 +262,9 @@ impl<'a> Desk<'a> {
                 None
             }
             Err(SizeFault::Side(side, fault)) => {
-                let note = faults::length(&fault, &side, site, self.shown());
+                let bare = fault == LengthFault::NoUnit;
+                let said = if bare { text } else { side.as_str() };
+                let note = faults::length(&fault, said, site);
                 self.note(note);
                 None
             }

@@ -32,6 +32,11 @@ impl<'n> Keys<'n> {
         self.found.iter().find(|(it, _)| *it == name).map(|(_, entry)| *entry)
     }
 
+    /// Whether a key was meant, but misspelt.
+    pub(crate) fn means(&self, name: &'static str) -> bool {
+        self.misspelt.contains(&name)
+    }
+
     /// The keys that were given, in the order of the text.
     pub(crate) fn given(&self) -> impl Iterator<Item = (&'static str, &'n Entry)> {
         self.found.iter().copied()
@@ -94,7 +99,7 @@ impl Desk<'_> {
 
     /// Notes that a key is missing, unless it was misspelt.
     pub(crate) fn missing(&mut self, keys: &Keys<'_>, name: &'static str) {
-        if keys.misspelt.contains(&name) {
+        if keys.means(name) {
             return;
         }
         let example = keys.group.find(name).map_or("…", |key| key.example);
@@ -143,19 +148,19 @@ impl Desk<'_> {
             return None;
         }
         let names = || group.keys.iter().map(|key| key.name);
-        let meant = self.near(written, names());
-        let home = keys::homes(written).next();
-        let help = match (meant, home) {
-            (Some(name), _) => format!("did you mean `{name}`?"),
-            (None, Some(home)) => format!(
+        let homes: Vec<_> = keys::homes(written).map(|home| home.a).take(3).collect();
+        let meant = self.near(written, names()).filter(|_| homes.is_empty());
+        let help = match meant {
+            Some(name) => format!("did you mean `{name}`?"),
+            None if !homes.is_empty() => format!(
                 "it is a key of {}: is the line indented too far or too little?",
-                home.a
+                homes.join(", of ")
             ),
-            (None, None) if written == "<<" => {
+            None if written == "<<" => {
                 "write the keys out, or say `like`, where a key of that name is known"
                     .to_owned()
             }
-            (None, None) => {
+            None => {
                 let names: Vec<_> = names().collect();
                 format!("{} has {}", group.a, either(&names).replace(" or ", " and "))
             }
@@ -254,9 +259,7 @@ impl Desk<'_> {
             || known.iter().flat_map(|it| it.list.iter().map(|(it, _)| it.as_str()));
         let help = match self.near(name, all()) {
             Some(name) => format!("did you mean `{name}`?"),
-            None if all().next().is_none() => {
-                format!("no {what} is described; describe it first")
-            }
+            None if all().next().is_none() => format!("describe a {what} first"),
             None => {
                 let names: Vec<_> = all().take(8).collect();
                 format!("write {}", either(&names))
