@@ -254,9 +254,10 @@ pieces: {a: {of: rye, size: 10 x 20, count: 1}, b: {of: oat, size: 10 x 20, coun
 }
 
 fn is_refused(text: &str, rule: &str) -> Outcome<Project> {
-    let (_, outcome) = read("test.yaml", text);
+    let (sources, outcome) = read("test.yaml", text);
     assert!(outcome.value.is_none());
     assert!(outcome.notes.iter().any(|it| it.rule.name == rule), "{:?}", outcome.notes);
+    let _ = shown(&sources, &outcome.notes);
     outcome
 }
 
@@ -297,6 +298,8 @@ fn many_faults_do_not_take_for_ever() {
     }
     let outcome = is_refused(&text, "unknown-name");
     assert!(outcome.notes.len() <= 500);
+    let line: String = (0..50_000).map(|it| format!("key number {it}: 1, ")).collect();
+    is_refused(&format!("{{title: One line, {line}}}"), "unknown-key");
     let ring: String = (0..10_000)
         .map(|it| format!("  p{it}: {{like: p{}}}\n", (it + 1) % 10_000))
         .collect();

@@ -43,6 +43,9 @@ fn with_words(key: &Key) -> Value {
     let about = match key.default {
         "" => key.about.to_owned(),
         "needed" => format!("{} It is needed.", key.about),
+        default if default.starts_with("needed") => {
+            format!("{} It is {default}.", key.about)
+        }
         default => format!("{} If it is left out: {default}.", key.about),
     };
     let mut schema = takes(&key.takes);
