@@ -100,6 +100,7 @@ fn excerpt<'a>(
     let last = ranges.iter().map(|it| it.1).max().unwrap_or(0);
     let start = text[..first].rfind('\n').map_or(0, |at| at + 1);
     let end = text[last..].find('\n').map_or(text.len(), |at| last + at);
+    let end = last + text[last..end].trim_end_matches('\r').len();
     if MOST_SHOWN < end - start {
         return None;
     }

@@ -92,7 +92,10 @@ pub(super) fn grow(source: &Source, file: u16) -> Grown {
     while let (Some(event), None) = (parser.next_event(), &fault) {
         fault = match event {
             Ok((event, span)) => grower.take(event, span).err(),
-            Err(error) => Some(Box::new(syntax::explain(&error, text, file))),
+            Err(error) => {
+                let bracket = grower.open.last().filter(|it| it.braces).map(|it| it.site);
+                Some(Box::new(syntax::explain(&error, text, file, bracket)))
+            }
         };
     }
     // What is still open ends here; limits no longer matter.

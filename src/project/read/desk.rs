@@ -78,6 +78,9 @@ impl<'a> Desk<'a> {
     pub(crate) fn raw<'n>(&mut self, node: &'n Node) -> Option<(&'n str, bool)> {
         let found = match &node.value {
             Value::Words { text, plain } if !text.trim().is_empty() => {
+                if *plain && self.swallows_row(node.site) {
+                    return None;
+                }
                 return Some((text.trim(), *plain));
             }
             Value::Words { .. } | Value::Nothing { .. } => {
@@ -91,6 +94,28 @@ impl<'a> Desk<'a> {
         let message = format!("one value belongs here, not {found}");
         self.fault(&rules::WRONG_SHAPE, node.site, message, help);
         None
+    }
+
+    /// Notes a row of a list that is indented so far that it became words.
+    fn swallows_row(&mut self, site: Site) -> bool {
+        let text = self.sources.of(site).map_or("", |it| it.text.as_str());
+        let words = text.get(site.start as usize..site.end as usize).unwrap_or_default();
+        let mut start = site.start as usize;
+        let dash =
+            words.split('\n').skip(1).zip(words.split('\n')).find_map(|(row, above)| {
+                start += above.len() + 1;
+                let indent = row.len() - row.trim_start().len();
+                row[indent..].starts_with("- ").then_some(start + indent)
+            });
+        let Some(dash) = dash else { return false };
+        let start = u32::try_from(dash).unwrap_or(site.start);
+        self.fault(
+            &rules::WRONG_INDENT,
+            Site { start, end: start + 1, ..site },
+            "this row is indented further than the one above, and so is read as more of its words",
+            "start all dashes of a list in the same column",
+        );
+        true
     }
 
     /// Notes that a key has no value.
@@ -322,7 +347,10 @@ impl<'a> Desk<'a> {
                 (strsim::damerau_levenshtein(&written, &word.to_lowercase()), word)
             })
             .min_by_key(|(distance, _)| *distance)
-            .filter(|(distance, word)| *distance <= 1 + word.chars().count() / 5)
+            .filter(|(distance, word)| {
+                let longer = word.chars().count().max(written.chars().count());
+                distance * 2 < longer && *distance <= 1 + longer / 5
+            })
             .map(|(_, word)| word)
     }
 }

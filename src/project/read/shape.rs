@@ -18,6 +18,8 @@ pub(crate) struct Keys<'n> {
     found: Vec<(&'static str, &'n Entry)>,
     /// Keys that were meant, but misspelt.
     misspelt: Vec<&'static str>,
+    /// It has no keys at all, but something else.
+    shapeless: bool,
 }
 
 impl<'n> Keys<'n> {
@@ -34,7 +36,7 @@ impl<'n> Keys<'n> {
 
     /// Whether a key was meant, but misspelt.
     pub(crate) fn means(&self, name: &'static str) -> bool {
-        self.misspelt.contains(&name)
+        self.shapeless || self.misspelt.contains(&name)
     }
 
     /// The keys that were given, in the order of the text.
@@ -54,6 +56,7 @@ impl Desk<'_> {
         let group = keys::group(group);
         let mut found: Vec<(&'static str, &'n Entry)> = Vec::new();
         let mut misspelt = Vec::new();
+        let mut shapeless = false;
         let entries: &[Entry] = match &node.value {
             Value::Keys(entries) => entries,
             Value::Nothing { hidden: false } => &[],
@@ -64,14 +67,19 @@ impl Desk<'_> {
             Value::Words { .. } | Value::List(_) => {
                 let message = format!("{} has keys of its own", group.a);
                 let first = group.keys.first().map_or("", |key| key.name);
-                let help = format!("write `{{{first}: …}}`, or indented lines");
+                let help = match group.name {
+                    "project" => "start with a line `title: …`".to_owned(),
+                    _ => format!("write `{{{first}: …}}`, or indented lines"),
+                };
                 self.fault(&rules::WRONG_SHAPE, node.site, message, help);
+                shapeless = true;
                 &[]
             }
         };
-        for entry in entries {
+        for (index, entry) in entries.iter().enumerate() {
             let Some(key) = group.find(entry.key.trim()) else {
-                misspelt.extend(self.unknown_key(group, entry));
+                let before = index.checked_sub(1).and_then(|it| entries.get(it));
+                misspelt.extend(self.unknown_key(group, entry, before));
                 continue;
             };
             if let Some((_, first)) = found.iter().find(|(name, _)| *name == key.name) {
@@ -81,7 +89,7 @@ impl Desk<'_> {
             }
             found.push((key.name, entry));
         }
-        Keys { group, site, found, misspelt }
+        Keys { group, site, found, misspelt, shapeless }
     }
 
     /// The value of a key that must be given.
@@ -133,6 +141,7 @@ impl Desk<'_> {
         &mut self,
         group: &'static Group,
         entry: &Entry,
+        before: Option<&Entry>,
     ) -> Option<&'static str> {
         let written = entry.key.trim();
         if entry.bare {
@@ -143,7 +152,10 @@ impl Desk<'_> {
                     "{} is read as a key of its own, since a comma stands before it",
                     quote(written)
                 ),
-                "put the words in quotes, or on a line of their own",
+                match written.starts_with(|it: char| it.is_ascii_digit()) {
+                    true => "write decimals with a point",
+                    false => "put the words in quotes, or on a line of their own",
+                },
             );
             return None;
         }
@@ -160,10 +172,18 @@ impl Desk<'_> {
                 "write the keys out, or say `like`, where a key of that name is known"
                     .to_owned()
             }
-            None => {
-                let names: Vec<_> = names().collect();
-                format!("{} has {}", group.a, either(&names).replace(" or ", " and "))
-            }
+            None => match before {
+                Some(before) if matches!(before.value.value, Value::Nothing { .. }) => {
+                    format!(
+                        "indent the line if it belongs to {}",
+                        quote(before.key.trim())
+                    )
+                }
+                _ => {
+                    let names: Vec<_> = names().collect();
+                    format!("{} has {}", group.a, either(&names).replace(" or ", " and "))
+                }
+            },
         };
         let message = format!("{} has no key {}", group.a, quote(written));
         self.fault(&rules::UNKNOWN_KEY, entry.site, message, help);
@@ -225,6 +245,9 @@ impl Desk<'_> {
             }
         };
         for entry in entries {
+            if self.is_stray_section(entry, what) {
+                continue;
+            }
             match names.add(entry.key.trim(), entry.site) {
                 None => things.push(entry),
                 Some(first) => {
@@ -234,6 +257,26 @@ impl Desk<'_> {
             }
         }
         (names, things)
+    }
+
+    /// Notes a section of the description that is indented as if it were a thing
+    /// of the section before it.
+    fn is_stray_section(&mut self, entry: &Entry, what: &str) -> bool {
+        let Value::Keys(inner) = &entry.value.value else { return false };
+        let section = keys::group("project").find(entry.key.trim()).is_some();
+        let known = keys::GROUPS.iter().find(|group| group.name == what);
+        let own =
+            |it: &Entry| known.is_none_or(|group| group.find(it.key.trim()).is_some());
+        if !section || inner.is_empty() || inner.iter().any(own) {
+            return false;
+        }
+        self.fault(
+            &rules::WRONG_INDENT,
+            entry.site,
+            format!("{} is indented as if it were a {what}", quote(entry.key.trim())),
+            "start the line in the first column",
+        );
+        true
     }
 
     /// The index of the thing that a node names.
