@@ -10,6 +10,7 @@ mod fronts;
 mod hand_made;
 mod handout;
 mod json_schema;
+mod keys;
 mod layout;
 mod own_way;
 mod pdf;
