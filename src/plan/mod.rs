@@ -3,6 +3,7 @@
 
 mod check;
 pub mod cut;
+mod export;
 mod fit;
 mod fronts;
 mod packing;
@@ -11,6 +12,7 @@ mod supplies;
 mod uses;
 mod work;
 
+pub use export::cuts_json;
 pub use fit::{Clearance, Fit, Room, fit};
 pub use fronts::{Front, Set};
 pub use packing::{Packed, Packing};

@@ -2,15 +2,17 @@
 
 mod cutting;
 mod cutting_cross;
+mod export;
 mod fit;
 mod fronts;
 mod hand_made;
+mod json_schema;
+mod own_way;
 mod plan;
 mod post;
 mod random;
 mod schedule;
 mod supplies;
 mod tidy;
-
 mod tidying;
 mod work;

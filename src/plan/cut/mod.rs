@@ -4,6 +4,7 @@ mod assign;
 mod blanks;
 mod demand;
 mod engine;
+mod own;
 mod paper;
 mod plates;
 mod rearrange;
@@ -13,7 +14,10 @@ mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
+pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use own::{OwnWay, own_way};
+pub(crate) use paper::called;
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use select::{TIDY_BUDGET, Tidied, tidy};
@@ -56,7 +60,7 @@ pub struct PaperCut {
 pub struct Pattern {
     /// Width × height of the sheet.
     pub sheet: Size,
-    /// The cuts.
+    /// The cuts, laid out so that everything lies where the steps cut it.
     pub tree: Tree,
     /// So many sheets.
     pub copies: u32,

@@ -61,14 +61,19 @@ pub(crate) fn cut_paper(
         pattern.tree = tree;
     }
 
-    // Carry the plan out before anyone else does, and order the cuts.
+    // Order the cuts; the steps say where everything lies.
+    let steps = schedule(&patterns, &trimmer);
+    for (pattern, tree) in patterns.iter_mut().zip(&steps.laid) {
+        pattern.tree = tree.clone();
+    }
+
+    // Carry the plan out before anyone else does.
     let offcut = kept(&patterns, &found, &solution);
     debug_assert_eq!(
         carry_out(&parts, &patterns, offcut, &problem.limits).map(|_| ()),
         Ok(()),
         "the plan does not hold",
     );
-    let steps = schedule(&patterns, &trimmer);
     Some(PaperCut {
         paper,
         kits: kits.cut_together(),
