@@ -2,6 +2,8 @@
 
 mod cutting;
 mod cutting_cross;
+mod describe;
+mod diagnostics;
 mod export;
 mod fit;
 mod fronts;
