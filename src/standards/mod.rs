@@ -1,5 +1,5 @@
-//! What is laid down elsewhere: formats of sheets, cards and envelopes, what the
-//! post takes as a letter, and the basis sizes that weights in pounds refer to.
+//! What is laid down elsewhere: formats of sheets, cards and envelopes, and the
+//! basis sizes that weights in pounds refer to.
 //!
 //! Every row names where its figure comes from, and in the unit of that source.
 

@@ -20,7 +20,10 @@ fn hundredths(count: i64) -> Length {
 fn fitted(project: &Project) -> (Vec<Fit>, Vec<Diagnostic>) {
     let planned = plan(project, &PlanOptions::default());
     let plan = planned.value.unwrap_or_else(|| panic!("no plan: {:?}", planned.notes));
-    fit(project, &plan.fronts)
+    let (fits, notes) = fit(project, &plan.fronts);
+    assert_eq!(plan.fits, fits);
+    assert!(notes.iter().all(|note| planned.notes.contains(note)));
+    (fits, notes)
 }
 
 fn envelope(size: Size) -> Option<Envelope> {

@@ -1,4 +1,4 @@
-//! One test binary, by capability, in reading order.
+//! One test binary, by capability.
 
 mod cutting;
 mod cutting_cross;
@@ -8,13 +8,20 @@ mod export;
 mod fit;
 mod fronts;
 mod hand_made;
+mod handout;
 mod json_schema;
+mod layout;
 mod own_way;
+mod pdf;
 mod plan;
 mod post;
 mod random;
+mod readback;
+mod sample;
+mod sample_pages;
 mod schedule;
 mod supplies;
 mod tidy;
 mod tidying;
+mod words;
 mod work;

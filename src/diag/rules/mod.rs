@@ -8,19 +8,20 @@ mod layout;
 mod own;
 mod plan;
 mod sense;
+mod text;
 mod values;
 
 pub use layout::*;
 pub use own::*;
 pub use plan::*;
 pub use sense::*;
+pub use text::*;
 pub use values::*;
 
 use crate::diag::{Rule, Severity};
 
 /// Every rule, by phase.
-pub static ALL: &[&[&Rule]] =
-    &[layout::ROWS, values::ROWS, sense::ROWS, plan::PLAN, own::OWN];
+pub static ALL: &[&[&Rule]] = &[text::ROWS, values::ROWS, sense::ROWS, plan::ROWS, own::ROWS, layout::ROWS];
 
 /// Every rule of the catalogue, one by one.
 pub fn all() -> impl Iterator<Item = &'static Rule> {

@@ -2,8 +2,10 @@
 
 mod assign;
 mod blanks;
+mod compared;
 mod demand;
 mod engine;
+mod faults;
 mod own;
 mod paper;
 mod plates;
@@ -17,7 +19,7 @@ pub use demand::{Part, PartOf, Turning};
 pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
 pub use own::{OwnWay, own_way};
-pub(crate) use paper::called;
+pub(crate) use faults::called;
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use select::{TIDY_BUDGET, Tidied, tidy};
@@ -48,8 +50,8 @@ pub struct PaperCut {
     pub offcut: Option<Offcut>,
     /// The steps at the trimmer.
     pub schedule: Schedule,
-    /// What her own way is compared with, if she gave one: how many sheets and
-    /// cuts the best plan found would take.
+    /// Her own way beside the best plan found, if she gave one; the patterns and
+    /// steps are then hers, in her order.
     pub own: Option<OwnCompared>,
     /// How many steps the search took; the same on every machine.
     pub spent: u64,
@@ -82,13 +84,13 @@ pub struct Offcut {
 pub struct OwnCompared {
     /// Sheets her plan takes.
     pub sheets: u32,
-    /// Cuts her plan takes on one sheet.
+    /// Cuts her plan takes, over all sheets.
     pub cuts: u32,
     /// Sheets the best plan takes.
     pub best_sheets: u32,
-    /// Cuts the best plan takes.
+    /// Cuts the best plan takes, over all sheets.
     pub best_cuts: u32,
-    /// Her largest offcut.
+    /// Her largest offcut, by area.
     pub offcut: Option<Size>,
     /// The largest offcut of the best plan.
     pub best_offcut: Option<Size>,
