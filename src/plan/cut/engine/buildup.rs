@@ -273,7 +273,8 @@ impl<'a, P: Packed> Search<'a, P> {
         let (x, y) = (build.x as usize, build.y as usize);
         let priced =
             bounds.refund + i64::from(build.reduced) + i64::from(bounds.priced.get(x, y));
-        let plain = (i64::from(build.value) + i64::from(bounds.plain.get(x, y))) * bounds.scale
+        let plain = (i64::from(build.value) + i64::from(bounds.plain.get(x, y)))
+            * bounds.scale
             + (bounds.scale - 1);
         let bound = priced.min(plain);
         if bound < (self.best + 1) * bounds.scale {
@@ -319,7 +320,13 @@ impl<'a, P: Packed> Search<'a, P> {
     }
 
     /// Draws a build into a leaf of this size, in 1/14400 mm.
-    pub(super) fn draw(&self, id: u32, size: (i64, i64), sketch: &mut Sketch, leaf: usize) {
+    pub(super) fn draw(
+        &self,
+        id: u32,
+        size: (i64, i64),
+        sketch: &mut Sketch,
+        leaf: usize,
+    ) {
         let unit = self.board.unit;
         let longest = self.board.longest;
         let mut open = vec![(id, size, leaf)];
@@ -328,7 +335,8 @@ impl<'a, P: Packed> Search<'a, P> {
             let (axis, one, other) = match build.how {
                 How::Part(kind, lie) => {
                     let kind = kind as usize;
-                    let Lie { width, height, turned } = self.board.lies[kind][lie as usize];
+                    let Lie { width, height, turned } =
+                        self.board.lies[kind][lie as usize];
                     let lies = (width * unit.0, height * unit.1);
                     sketch.place(leaf, size, (kind, turned), lies, size.0 <= longest);
                     continue;

@@ -7,23 +7,12 @@
 
 use crate::geom::Axis;
 use crate::plan::cut::engine::meter::Meter;
-use crate::plan::cut::engine::sketch::Sketch;
+use crate::plan::cut::engine::sketch::{Sheet, Sketch};
 
 /// A free rectangle is not cut further after so many turns of the paper.
 const MOST_TURNS: u32 = 48;
 /// Comparisons of a part with a free rectangle that make a step.
 const LOOKS: u64 = 4;
-
-/// What one sheet looks like, and what is on it.
-#[derive(Clone, Debug)]
-pub(super) struct Sheet {
-    /// The cuts.
-    pub(super) sketch: Sketch,
-    /// The root of the cuts.
-    pub(super) root: usize,
-    /// How many of each kind.
-    pub(super) holds: Vec<u32>,
-}
 
 /// What the quick plan has to keep to, in 1/14400 mm.
 #[derive(Clone, Debug)]

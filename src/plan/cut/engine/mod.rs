@@ -1,12 +1,15 @@
 //! Finds the cuts: fewest sheets first, then the largest offcut.
 
+mod bin;
 mod board;
 mod buildup;
+mod columns;
 mod counts;
 mod dp;
 mod fewest;
 mod frontier;
 mod greedy;
+mod kits;
 pub mod knapsack;
 mod meter;
 mod multipliers;
@@ -14,6 +17,8 @@ mod one;
 mod packed;
 mod peel;
 mod raster;
+mod ruin;
+mod simplex;
 mod sketch;
 
 use crate::geom::{Length, Size};

@@ -69,7 +69,8 @@ impl Filling<'_> {
             .collect();
         let parts = dp::valued(self.lies, &reduced);
         let inside = dp::inside(self.raster, &parts, self.reach);
-        let refund = prices.iter().zip(self.wanted).map(|(it, &n)| it * i64::from(n)).sum();
+        let refund =
+            prices.iter().zip(self.wanted).map(|(it, &n)| it * i64::from(n)).sum();
         let best = inside.get(self.raster.x.len() - 1, self.raster.y.len() - 1);
         let bound = refund + i64::from(best);
         (Priced { scale, reduced, refund, bound, inside }, parts)
@@ -83,7 +84,9 @@ impl Filling<'_> {
             .values
             .iter()
             .zip(self.wanted)
-            .try_fold(0_i64, |sum, (&value, &n)| sum.checked_add(value.checked_mul(n.into())?))?;
+            .try_fold(0_i64, |sum, (&value, &n)| {
+                sum.checked_add(value.checked_mul(n.into())?)
+            })?;
         if MOST / 2 <= self.most_by_area()? || MOST / 2 <= total {
             return None;
         }
@@ -95,7 +98,8 @@ impl Filling<'_> {
 
     /// More value than any filling has: the densest kind all over the sheet.
     fn most_by_area(&self) -> Option<i64> {
-        let whole = i128::from(*self.raster.x.at.last()?) * i128::from(*self.raster.y.at.last()?);
+        let whole =
+            i128::from(*self.raster.x.at.last()?) * i128::from(*self.raster.y.at.last()?);
         let mut most = 0;
         for (lies, &value) in self.lies.iter().zip(self.values) {
             if let Some(lie) = lies.first() {
@@ -155,17 +159,25 @@ impl Filling<'_> {
                 })
                 .collect();
             let norm: i64 = slope.iter().map(|it| it * it).sum();
-            if norm == 0 || !meter.spend(self.raster.work()) {
+            if norm == 0 {
                 break;
             }
             let gap = (bound - target * scale).max(scale);
             let step = stride * gap as f64 / norm as f64;
-            for ((price, &slope), &value) in prices.iter_mut().zip(&slope).zip(self.values) {
-                #[expect(clippy::cast_possible_truncation, reason = "prices stay below MOST")]
+            for ((price, &slope), &value) in
+                prices.iter_mut().zip(&slope).zip(self.values)
+            {
+                #[expect(
+                    clippy::cast_possible_truncation,
+                    reason = "prices stay below MOST"
+                )]
                 let change = (step * slope as f64) as i64;
                 *price = (*price - change).clamp(0, value * scale);
             }
             let (priced, parts) = self.price(scale, &prices);
+            if !meter.spend(priced.inside.work) {
+                break;
+            }
             counts = self.counts(&priced, &parts);
             bound = priced.bound;
             if bound < least {

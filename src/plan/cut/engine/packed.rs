@@ -64,8 +64,7 @@ pub(super) struct Places<P> {
 impl<P: Packed> Places<P> {
     /// Finds room for the wanted counts, if there are words enough.
     pub(super) fn new(wanted: &[u32]) -> Option<Self> {
-        let mut places =
-            Self { fields: Vec::new(), missing: P::EMPTY, spare: P::EMPTY };
+        let mut places = Self { fields: Vec::new(), missing: P::EMPTY, spare: P::EMPTY };
         let (mut word, mut bit) = (0, 0);
         for &count in wanted {
             let bits = 32 - count.leading_zeros() + 1;

@@ -78,10 +78,4 @@ impl Raster {
     pub(super) fn cells(&self) -> usize {
         self.x.len() * self.y.len()
     }
-
-    /// Roughly the steps it takes to fill a table.
-    pub(super) fn work(&self) -> u64 {
-        let (x, y) = (self.x.len() as u64, self.y.len() as u64);
-        x * y * (x + y) / 512 + 1
-    }
 }
