@@ -10,7 +10,7 @@ use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::raster::Raster;
 use crate::plan::cut::engine::ruin;
 use crate::plan::cut::engine::sketch::Sheet;
-use crate::plan::cut::{Bound, How, Kind, Leaf, Limits, Tree};
+use crate::plan::cut::{Bound, Cut, How, Kind, Leaf, Limits, Tree};
 
 /// What is wanted from sheets of one size.
 #[derive(Clone, Debug)]
@@ -49,7 +49,7 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
         job,
         least: job.limits.least_offcut.units(),
         bound: Bound { sheets: area_bound(job), how: How::Area },
-        plan: quick(job, &board, area_bound(job), meter),
+        plan: greedy::plan(&rules(job, &board), &wanted, area_bound(job), meter),
         board,
     };
     if job.limits.stages.is_some() {
@@ -123,6 +123,9 @@ impl Search<'_> {
 
     /// Linear programme, rounding, and taking parts out and in.
     fn many(&mut self, meter: &mut Meter) {
+        if columns::MOST_KINDS < self.job.kinds.len() {
+            return;
+        }
         let Some(raster) = Raster::new(&self.board) else { return };
         let seeds: Vec<Sheet> = self.plan.iter().map(|it| it.0.clone()).collect();
         let enough = columns::sheets(&self.plan);
@@ -186,11 +189,11 @@ impl Search<'_> {
             return None;
         }
         let rules = rules(self.job, &self.board);
-        let enough = usize::try_from(most).unwrap_or(usize::MAX);
-        let quick = greedy::best_order(&rules, left, enough, meter)?;
-        if quick.len() <= enough {
-            return Some(quick.into_iter().map(|it| (it, 1)).collect());
+        let quick = greedy::plan(&rules, left, most, meter);
+        if columns::sheets(&quick) <= most {
+            return Some(quick);
         }
+        let enough = usize::try_from(most).unwrap_or(usize::MAX);
         let mut board = self.board.clone();
         board.wanted = left.to_vec();
         let mut share = Meter::new(meter.left().min(RUIN));
@@ -227,15 +230,6 @@ fn area_bound(job: &Job) -> u32 {
     u32::try_from(sheets).unwrap_or(u32::MAX)
 }
 
-/// A plan that is made quickly.
-fn quick(job: &Job, board: &Board, enough: u32, meter: &mut Meter) -> Plan {
-    let enough = usize::try_from(enough).unwrap_or(usize::MAX);
-    let mut first = Meter::new(u64::MAX);
-    let plan = greedy::best_order(&rules(job, board), &board.wanted, enough, &mut first);
-    meter.add(first);
-    plan.unwrap_or_default().into_iter().map(|it| (it, 1)).collect()
-}
-
 /// What the quick plan has to keep to.
 fn rules(job: &Job, board: &Board) -> Rules {
     let unit = board.unit;
@@ -255,20 +249,13 @@ fn rules(job: &Job, board: &Board) -> Rules {
     }
 }
 
-/// Brings equal ways to cut together, and names the largest offcut.
-fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Found {
-    let mut patterns: Vec<(Tree, u32)> = Vec::new();
-    for (tree, copies) in trees {
-        match patterns.iter_mut().find(|it| it.0 == tree) {
-            Some(same) => same.1 += copies,
-            None => patterns.push((tree, copies)),
-        }
-    }
-    let sheets: u32 = patterns.iter().map(|it| it.1).sum();
-    let proven = sheets <= bound.sheets;
+/// The largest offcut of all patterns by area: the pattern's place and its size.
+pub(super) fn largest_offcut<'a>(
+    patterns: impl Iterator<Item = (&'a Tree, Size)>,
+) -> Option<(usize, Size)> {
     let mut offcut: Option<(usize, Size)> = None;
-    for (index, (tree, _)) in patterns.iter().enumerate() {
-        for leaf in tree.placements(job.sheet) {
+    for (index, (tree, sheet)) in patterns.enumerate() {
+        for leaf in tree.placements(sheet) {
             let size = leaf.rect.size;
             let larger = offcut.is_none_or(|(_, most)| most.area() < size.area());
             if leaf.leaf == Leaf::Keep && larger {
@@ -276,6 +263,44 @@ fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Foun
             }
         }
     }
+    offcut
+}
+
+/// Brings equal ways to cut together.
+pub(super) fn gather(ways: Vec<(usize, Tree, u32)>) -> Vec<(usize, Tree, u32)> {
+    let mut patterns: Vec<(usize, Tree, u32)> = Vec::new();
+    for (sheet, tree, copies) in ways {
+        match patterns.iter_mut().find(|it| it.0 == sheet && it.1 == tree) {
+            Some(same) => same.2 += copies,
+            None => patterns.push((sheet, tree, copies)),
+        }
+    }
+    patterns
+}
+
+/// Brings equal ways to cut together, and names the largest offcut.
+fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Found {
+    let ways = trees.into_iter().map(|(tree, copies)| (0, tree, copies)).collect();
+    let patterns: Vec<_> = gather(ways).into_iter().map(|it| (it.1, it.2)).collect();
+    let sheets: u32 = patterns.iter().map(|it| it.1).sum();
+    let proven = sheets <= bound.sheets;
+    let offcut = largest_offcut(patterns.iter().map(|it| (&it.0, job.sheet)));
     let offcut = offcut.map(|(index, size)| (index, size, proven && peeled));
     Found { patterns, bound, proven, offcut }
+}
+
+/// Puts the caller's indices of kinds into a tree. Trees are not deep, so that
+/// this may recur.
+pub(super) fn rename(tree: Tree, names: &[usize]) -> Tree {
+    match tree {
+        Tree::Leaf(Leaf::Part { part, turned }) => {
+            Tree::Leaf(Leaf::Part { part: names[part], turned })
+        }
+        Tree::Leaf(leaf) => Tree::Leaf(leaf),
+        Tree::Cut(cut) => {
+            let Cut { axis, at, first, second } = *cut;
+            let (first, second) = (rename(first, names), rename(second, names));
+            Tree::Cut(Box::new(Cut { axis, at, first, second }))
+        }
+    }
 }
