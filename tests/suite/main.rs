@@ -2,4 +2,5 @@
 
 mod cutting;
 mod cutting_cross;
+mod cutting_known;
 mod tidy;
