@@ -2,6 +2,7 @@
 
 mod cutting;
 mod cutting_cross;
+mod cutting_known;
 mod describe;
 mod diagnostics;
 mod export;
