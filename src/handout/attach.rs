@@ -9,8 +9,6 @@ use crate::project::{Along, CardId, FaceId, Layer, Runs, ToolId, ToolKind};
 impl Writer<'_> {
     /// The first thing of the project that holds paper on paper.
     pub(super) fn adhesive(&self) -> Option<ToolId> {
-        let holds =
-            |kind: &ToolKind| matches!(kind, ToolKind::Tape | ToolKind::Glue { .. });
         self.project.tools.iter().position(|it| holds(&it.kind)).map(ToolId)
     }
 
@@ -61,7 +59,8 @@ impl Writer<'_> {
             self.tell("list-next", &[("first", first.into()), ("next", next.into())])
         });
         let raised = if layer.raised > 0 { "yes" } else { "no" };
-        let values = [("how", how.unwrap_or_default().into()), ("raised", raised.into())];
+        let values =
+            [("how", how.unwrap_or_default().into()), ("raised", raised.into())];
         sentences([fix, self.tell("lay-it", &values)])
     }
 
@@ -144,7 +143,13 @@ impl Writer<'_> {
         phrases
     }
 
-    fn along(&self, along: Along, axis: Axis, front: &Front, layers: &[Layer]) -> String {
+    fn along(
+        &self,
+        along: Along,
+        axis: Axis,
+        front: &Front,
+        layers: &[Layer],
+    ) -> String {
         let level = if axis == Axis::Level { "level" } else { "upright" };
         let fold = |side: Side| if side == front.fold { "yes" } else { "no" };
         let name = |of: usize| match layers.get(of) {

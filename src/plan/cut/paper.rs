@@ -6,14 +6,14 @@ use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::compared::beside_the_best;
 use crate::plan::cut::faults::{called, fits_none, not_enough, note_sizes_off_the_marks};
 use crate::plan::cut::{
-    Bound, How, Kind, Limits, Offcut, PaperCut, Part, Pattern, Problem,
-    ReplayFault, Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay,
-    schedule, solve, tidy,
+    Bound, How, Kind, Limits, Offcut, PaperCut, Part, Pattern, Problem, ReplayFault,
+    Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay, schedule, solve,
+    tidy,
 };
 use crate::plan::say;
 use crate::plan::uses::Kits;
 use crate::project::{
-    Paper, PaperId, Project, Stock, StockSheet, ToolKind, Trimmer, TrimmerKind,
+    PaperId, Project, Stock, StockSheet, ToolKind, Trimmer, TrimmerKind,
 };
 
 /// Plans the cutting of one paper; `None` if some part can't be cut from it.
