@@ -59,8 +59,7 @@ impl Writer<'_> {
             self.tell("list-next", &[("first", first.into()), ("next", next.into())])
         });
         let raised = if layer.raised > 0 { "yes" } else { "no" };
-        let values =
-            [("how", how.unwrap_or_default().into()), ("raised", raised.into())];
+        let values = [("how", how.unwrap_or_default().into()), ("raised", raised.into())];
         sentences([fix, self.tell("lay-it", &values)])
     }
 
@@ -143,13 +142,7 @@ impl Writer<'_> {
         phrases
     }
 
-    fn along(
-        &self,
-        along: Along,
-        axis: Axis,
-        front: &Front,
-        layers: &[Layer],
-    ) -> String {
+    fn along(&self, along: Along, axis: Axis, front: &Front, layers: &[Layer]) -> String {
         let level = if axis == Axis::Level { "level" } else { "upright" };
         let fold = |side: Side| if side == front.fold { "yes" } else { "no" };
         let name = |of: usize| match layers.get(of) {

@@ -7,7 +7,9 @@ use crate::handout::writer::Writer;
 use crate::handout::{Hands, When, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
-use crate::project::{BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, Stock};
+use crate::project::{
+    BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, Stock,
+};
 
 /// A line: how many, what, and its size.
 struct Row {
@@ -85,7 +87,11 @@ fn rows(w: &Writer<'_>) -> Vec<Row> {
     });
     let foam = sets.fold(0_u32, u32::saturating_add);
     if foam > 0 {
-        rows.push(Row { count: foam, what: w.tell("bag-foam", &[("count", foam.into())]), size: None });
+        rows.push(Row {
+            count: foam,
+            what: w.tell("bag-foam", &[("count", foam.into())]),
+            size: None,
+        });
     }
     for (at, base) in w.project.bases.iter().enumerate() {
         let count = bases(w, BaseId(at));
@@ -193,8 +199,7 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
 
 /// The labels that are cut as one part: all in one row while they are blank.
 fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, name: Text) -> Vec<Row> {
-    let stamped =
-        part.greetings.iter().any(|it| w.is_ahead(Act::StampGreeting(it.0)));
+    let stamped = part.greetings.iter().any(|it| w.is_ahead(Act::StampGreeting(it.0)));
     if part.greetings.len() > 1 && !stamped {
         let punched = w.project.greetings[first.0].label.punch.is_some()
             && w.is_ahead(Act::PunchLabel(first));
@@ -214,12 +219,7 @@ fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, name: Text) -> Vec<Row
 }
 
 /// A label, or the strip it will be punched from.
-fn label(
-    w: &Writer<'_>,
-    greeting: GreetingId,
-    strip: Text,
-    size: Size,
-) -> (Text, Size) {
+fn label(w: &Writer<'_>, greeting: GreetingId, strip: Text, size: Size) -> (Text, Size) {
     let label = &w.project.greetings[greeting.0].label;
     let punched = w.is_ahead(Act::PunchLabel(greeting));
     let (what, size) = if punched || label.punch.is_none() {

@@ -17,12 +17,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     cards.filter_map(|(at, card)| section(w, wanted, CardId(at), card)).collect()
 }
 
-fn section(
-    w: &Writer<'_>,
-    wanted: &Wanted,
-    id: CardId,
-    card: &Card,
-) -> Option<Section> {
+fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<Section> {
     let front = w.front(id)?;
     let tasks: Vec<&Task> = w
         .mine()
@@ -102,7 +97,9 @@ fn takes(w: &Writer<'_>, card: &Card) -> Text {
     for layer in layers {
         raised = raised.saturating_add(layer.raised);
         let item = match layer.what {
-            Placed::Late(late, _) if at_card(w, late) && first_use(w, late) == Some(card) => {
+            Placed::Late(late, _)
+                if at_card(w, late) && first_use(w, late) == Some(card) =>
+            {
                 w.placed(Placed::Piece(w.project.late_cuts[late.0].piece))
             }
             what => w.placed(what),
@@ -215,9 +212,10 @@ fn late_step(
     at: usize,
 ) -> Option<(Text, Option<Text>)> {
     let Placed::Late(late, _) = layers.get(at)?.what else { return None };
-    let again = layers.iter().take(at).any(
-        |it| matches!(it.what, Placed::Late(its, _) if its == late),
-    );
+    let again = layers
+        .iter()
+        .take(at)
+        .any(|it| matches!(it.what, Placed::Late(its, _) if its == late));
     if again || !at_card(w, late) || first_use(w, late) != Some(card) {
         return None;
     }

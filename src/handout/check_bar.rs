@@ -17,10 +17,7 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let mm_bar = Rect::new(Length::ZERO, high + gap, Size::new(mm, high));
     let drawing = Drawing {
         size: Size::new(inch.max(mm), mm_bar.bottom()),
-        marks: vec![
-            Mark::RulerInch { rect: inch_bar },
-            Mark::RulerMm { rect: mm_bar },
-        ],
+        marks: vec![Mark::RulerInch { rect: inch_bar }, Mark::RulerMm { rect: mm_bar }],
     };
     // The bars stand for both units, whatever the reader's are.
     let own = |unit| {
@@ -40,7 +37,9 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
         says_scale: true,
     };
     let text = w.tell("check-text", &values());
-    let blocks =
-        vec![Block::Keep(vec![Block::Paragraph(Tone::Body, text), Block::Figure(figure)])];
+    let blocks = vec![Block::Keep(vec![
+        Block::Paragraph(Tone::Body, text),
+        Block::Figure(figure),
+    ])];
     of_blocks("check-bar", w.tell("check-title", &[]), blocks)
 }

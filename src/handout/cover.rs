@@ -1,6 +1,8 @@
 //! The cover: what the set is, what it makes, and who does what.
 
-use crate::document::{Block, Figure, Inline, Marker, ScaleWish, Section, Start, Text, Tone};
+use crate::document::{
+    Block, Figure, Inline, Marker, ScaleWish, Section, Start, Text, Tone,
+};
 use crate::handout::writer::{Writer, plain, sentences};
 use crate::handout::{Hands, Wanted, When, fronts};
 use crate::plan::TaskId;
@@ -19,18 +21,17 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         let kits = w.kits();
         let spares = w.plan.supplies.spares;
         let reader = w.template.reader.word();
-        let values = [
-            ("reader", reader.into()),
-            ("kits", kits.into()),
-            ("spares", spares.into()),
-        ];
+        let values =
+            [("reader", reader.into()), ("kits", kits.into()), ("spares", spares.into())];
         blocks.push(Block::Paragraph(Tone::Body, w.tell("cover-maker", &values)));
     }
     if let Some(makes) = makes(w) {
         blocks.push(Block::Paragraph(Tone::Body, makes));
     }
     if wanted.drawings && !w.plan.fronts.is_empty() {
-        blocks.push(Block::Figures(w.plan.fronts.iter().map(|it| front(w, it.card)).collect()));
+        blocks.push(Block::Figures(
+            w.plan.fronts.iter().map(|it| front(w, it.card)).collect(),
+        ));
     }
     let shares = sentences(shares(w));
     if !shares.is_empty() {
@@ -41,7 +42,10 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         let text = match &by.reach {
             Some(reach) => {
                 let reach = w.user(reach);
-                w.tell("cover-ask-reach", &[("name", name.into()), ("reach", reach.into())])
+                w.tell(
+                    "cover-ask-reach",
+                    &[("name", name.into()), ("reach", reach.into())],
+                )
             }
             None => w.tell("cover-ask", &[("name", name.into())]),
         };
@@ -109,7 +113,11 @@ fn shares(w: &Writer<'_>) -> Vec<Text> {
             .into_iter()
             .map(|work| {
                 let values = [("work", work_word(work).into())];
-                if done { w.tell("work-done", &values) } else { w.tell("work-do", &values) }
+                if done {
+                    w.tell("work-done", &values)
+                } else {
+                    w.tell("work-do", &values)
+                }
             })
             .collect::<Vec<_>>()
     };

@@ -21,7 +21,8 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
         blocks.push(Block::Paragraph(Tone::Body, own_way(w, own)));
     }
     if wanted.drawings {
-        blocks.extend((0..cut.patterns.len()).map(|it| Block::Figure(figure(w, cut, it))));
+        blocks
+            .extend((0..cut.patterns.len()).map(|it| Block::Figure(figure(w, cut, it))));
     }
     blocks.push(Block::Table(table(w, cut)));
     let title = w.tell("cut-plan-title", &[("paper", paper.into())]);
@@ -82,10 +83,7 @@ fn own_way(w: &Writer<'_>, own: OwnCompared) -> Text {
     let offcuts = match (own.offcut, own.best_offcut) {
         (Some(hers), Some(best)) if hers != best => w.tell(
             "own-offcut",
-            &[
-                ("size", w.words.size(hers).into()),
-                ("best", w.words.size(best).into()),
-            ],
+            &[("size", w.words.size(hers).into()), ("best", w.words.size(best).into())],
         ),
         _ => Text::new(),
     };

@@ -29,10 +29,8 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
         aside: Some(vec![Inline::plain(w.words.length(schedule.steps[at].mark))]),
         figure: wanted.drawings.then(|| figure(w, cut, at)),
     });
-    let blocks = vec![
-        Block::Paragraph(Tone::Body, before(w, cut)),
-        Block::Steps(steps.collect()),
-    ];
+    let blocks =
+        vec![Block::Paragraph(Tone::Body, before(w, cut)), Block::Steps(steps.collect())];
     let paper = w.user(&w.project.papers[cut.paper.0].name);
     let title = w.tell("cutting-title", &[("paper", paper.into())]);
     of_blocks(&format!("cutting-{}", cut.paper.0 + 1), title, blocks)
@@ -119,7 +117,9 @@ fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             let take = w.tell("take-sheet", &values);
             let up = match (w.back_of(cut.paper, FaceId(0)), w.face(cut.paper, FaceId(0)))
             {
-                (Some(_), Some(face)) => w.tell("sheet-face-up", &[("face", face.into())]),
+                (Some(_), Some(face)) => {
+                    w.tell("sheet-face-up", &[("face", face.into())])
+                }
                 _ => Text::new(),
             };
             sentences([take, up])
@@ -133,9 +133,7 @@ fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             ];
             w.tell("take-aside", &values)
         }
-        Hand::Same => {
-            w.tell("go-on", &[("count", number.into()), ("size", size.into())])
-        }
+        Hand::Same => w.tell("go-on", &[("count", number.into()), ("size", size.into())]),
     }
 }
 
@@ -162,7 +160,8 @@ fn edge(w: &Writer<'_>, cut: &PaperCut, step: &cut::Step) -> String {
     let length = w.words.length(size.along(step.axis));
     if sheets::directed(w, cut) {
         let edge = w.edge(sheets::rule_side(step));
-        return w.say("edge-of-length", &[("edge", edge.into()), ("length", length.into())]);
+        return w
+            .say("edge-of-length", &[("edge", edge.into()), ("length", length.into())]);
     }
     let which = edge_along(size, step.axis);
     w.say("edge-by-length", &[("which", which.into()), ("length", length.into())])
@@ -200,8 +199,9 @@ fn comes_off(
         Becomes::InHand => w.tell("off-in-hand", &values),
         Becomes::Keep => {
             let large = if sheets::is_large(off.0) { "yes" } else { "no" };
-            let [count, size] = values;
-            w.tell("off-keep", &[count, size, ("large", large.into())])
+            let values =
+                [("count", alike.into()), ("size", size.into()), ("large", large.into())];
+            w.tell("off-keep", &values)
         }
         Becomes::Waste => w.tell("off-waste", &values),
     }

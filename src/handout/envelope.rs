@@ -42,4 +42,3 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     blocks.push(Block::Paragraph(Tone::Body, text));
     of_blocks("envelope", w.tell("envelope-title", &[]), vec![Block::Keep(blocks)])
 }
-

@@ -125,10 +125,9 @@ fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
 /// The letter and the name of a layer; the name alone if it has no letter.
 fn label(w: &Writer<'_>, set: &Set) -> Mark {
     let (of, name) = match set.what {
-        Placed::Piece(piece) => (
-            Some(PartOf::Piece(piece)),
-            w.project.pieces[piece.0].name.words.clone(),
-        ),
+        Placed::Piece(piece) => {
+            (Some(PartOf::Piece(piece)), w.project.pieces[piece.0].name.words.clone())
+        }
         Placed::Late(late, at) => {
             (None, w.project.late_cuts[late.0].makes[at].name.words.clone())
         }
@@ -156,8 +155,7 @@ fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretc
         Along::From(side, ..) => side != Side::Right,
         _ => left <= right,
     };
-    let (from, to) =
-        if from_left { (Length::ZERO, left) } else { (rect.right(), width) };
+    let (from, to) = if from_left { (Length::ZERO, left) } else { (rect.right(), width) };
     (from < to).then_some((Side::Bottom, from, to))
 }
 
@@ -171,8 +169,7 @@ fn from_top_or_bottom(rect: Rect, height: Length, up: Along) -> Option<Stretch> 
         Along::From(side, ..) => side == Side::Top,
         _ => top < bottom,
     };
-    let (from, to) =
-        if from_top { (Length::ZERO, top) } else { (rect.bottom(), height) };
+    let (from, to) = if from_top { (Length::ZERO, top) } else { (rect.bottom(), height) };
     (from < to).then_some((Side::Right, from, to))
 }
 

@@ -106,10 +106,8 @@ fn foot(w: &Writer<'_>) -> Foot {
     };
     Foot {
         left,
-        page_of: w.say(
-            "foot-page",
-            &[("page", "{page}".into()), ("pages", "{pages}".into())],
-        ),
+        page_of: w
+            .say("foot-page", &[("page", "{page}".into()), ("pages", "{pages}".into())]),
         continued: w.say("foot-continued", &[]),
         scale: w.say("foot-scale", &[("scale", "{scale}".into())]),
     }

@@ -119,9 +119,8 @@ impl Writer<'_> {
             _ => return name,
         };
         let kind = self.say("tool-kind", &[("kind", kind.into())]);
-        let known = kind
-            .split(' ')
-            .any(|word| tool.name.words.split(' ').any(|it| it == word));
+        let known =
+            kind.split(' ').any(|word| tool.name.words.split(' ').any(|it| it == word));
         if known && !matches!(tool.kind, ToolKind::StampSet | ToolKind::InkPad) {
             return name;
         }

@@ -112,9 +112,7 @@ fn counted_base(w: &Writer<'_>, task: &Task) -> Text {
 /// Width × height of a base before it is folded, and which way the fold runs.
 pub(super) fn unfolded(front: Size, fold: FoldAlong) -> (Size, Axis) {
     match fold {
-        FoldAlong::Long => {
-            (Size::new(front.width * 2, front.height), Axis::Upright)
-        }
+        FoldAlong::Long => (Size::new(front.width * 2, front.height), Axis::Upright),
         FoldAlong::Short => (Size::new(front.width, front.height * 2), Axis::Level),
     }
 }
@@ -156,7 +154,8 @@ fn fold(w: &Writer<'_>, group: &[&Task]) -> Text {
     let folder = || w.project.tools.iter().position(|it| it.kind == ToolKind::Folder);
     let tool = group[0].tool.or_else(|| folder().map(crate::project::ToolId));
     let bases = w.list(bases);
-    let text = w.tell("fold-bases", &[("bases", bases.into()), ("scored", scored.into())]);
+    let text =
+        w.tell("fold-bases", &[("bases", bases.into()), ("scored", scored.into())]);
     let press = match tool {
         Some(tool) => w.tell("press-with", &[("tool", w.tool_name(tool).into())]),
         None => w.tell("press-plain", &[]),
@@ -213,16 +212,24 @@ fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
     let on = if on_strip { "strip" } else { "label" };
     let on = w.tell("stamp-on", &[("on", on.into())]);
     let has_letter = shared
-        && greeting_of(group[0].act).is_some_and(|it| w.part(PartOf::Label(it)).is_some());
+        && greeting_of(group[0].act)
+            .is_some_and(|it| w.part(PartOf::Label(it)).is_some());
     let on = if has_letter {
         w.tell("name-with-letter", &[("name", on.into()), ("letter", letter.into())])
     } else {
         on
     };
-    let with: Vec<Text> =
-        [group[0].tool, group[0].ink].into_iter().flatten().map(|it| w.tool_name(it)).collect();
+    let with: Vec<Text> = [group[0].tool, group[0].ink]
+        .into_iter()
+        .flatten()
+        .map(|it| w.tool_name(it))
+        .collect();
     let values = |with: Text| {
-        [("on", on.clone().into()), ("items", items.clone().into()), ("with", with.into())]
+        [
+            ("on", on.clone().into()),
+            ("items", items.clone().into()),
+            ("with", with.into()),
+        ]
     };
     if with.is_empty() {
         w.tell("stamp-plain", &[("on", on.into()), ("items", items.into())])

@@ -129,7 +129,8 @@ fn name(rect: Rect, short: String, long: Option<String>) -> Mark {
 /// An arrow for the direction of the pattern.
 fn runs(w: &Writer<'_>, cut: &PaperCut, rect: Rect) -> Mark {
     let faces = &w.project.papers[cut.paper.0].faces;
-    let both_ways = faces.first().is_some_and(|it| it.runs == crate::project::Runs::BothWays);
+    let both_ways =
+        faces.first().is_some_and(|it| it.runs == crate::project::Runs::BothWays);
     Mark::Runs { rect, turn: Turn::None, both_ways }
 }
 

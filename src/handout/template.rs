@@ -229,7 +229,10 @@ fn wanted(raw: &RawSection) -> Result<Wanted, TemplateError> {
         ),
         (
             "own way",
-            &[("compared", |it| it.own_way = true), ("left out", |it| it.own_way = false)],
+            &[
+                ("compared", |it| it.own_way = true),
+                ("left out", |it| it.own_way = false),
+            ],
         ),
         (
             "when",
@@ -248,7 +251,11 @@ fn wanted(raw: &RawSection) -> Result<Wanted, TemplateError> {
 }
 
 /// The thing of that name, or an error that names the one that was meant.
-fn choose<T: Copy>(what: &str, name: &str, among: &[(&str, T)]) -> Result<T, TemplateError> {
+fn choose<T: Copy>(
+    what: &str,
+    name: &str,
+    among: &[(&str, T)],
+) -> Result<T, TemplateError> {
     if let Some((_, it)) = among.iter().find(|(known, _)| *known == name) {
         return Ok(*it);
     }
@@ -260,7 +267,8 @@ fn choose<T: Copy>(what: &str, name: &str, among: &[(&str, T)]) -> Result<T, Tem
     let help = match near {
         Some((_, known)) => format!("did you mean `{known}`?"),
         None => {
-            let all: Vec<_> = among.iter().map(|(known, _)| format!("`{known}`")).collect();
+            let all: Vec<_> =
+                among.iter().map(|(known, _)| format!("`{known}`")).collect();
             format!("there are {}", all.join(", "))
         }
     };

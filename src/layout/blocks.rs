@@ -66,7 +66,9 @@ impl Setter<'_> {
     ) -> Vec<Slab> {
         let voice = self.theme.headings[level];
         let unit = self.theme.unit;
-        let number = u8::try_from(level.max(1)).expect("there are three levels");
+        // Readers by ear count on levels without a gap, whatever they look like.
+        let number = u8::try_from(level.max(1)).unwrap_or(3).min(self.level + 1);
+        self.level = number;
         let tag = self.tags.add(parent, Role::Heading(number));
         let (left, width) =
             if level < 3 { frame.wide } else { (frame.left, frame.width) };
@@ -105,6 +107,9 @@ impl Setter<'_> {
             let set = self.block(block, frame, parent);
             let above = match block {
                 Block::Heading { .. } | Block::Keep(_) => 0.0,
+                Block::Figure(_) | Block::Figures(_) | Block::Beside(..) if after_heading => {
+                    unit / 2.0
+                }
                 _ if after_heading => 0.0,
                 _ => unit,
             };

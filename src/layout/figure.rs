@@ -44,16 +44,10 @@ impl Drawn {
 
 impl Setter<'_> {
     /// Draws a figure within a room: width and height.
-    pub(crate) fn draw(
-        &mut self,
-        figure: &Figure,
-        room: (f64, f64),
-        parent: TagId,
-    ) -> Drawn {
+    pub(crate) fn draw(&mut self, figure: &Figure, room: (f64, f64), parent: TagId) -> Drawn {
         let role = Role::Figure { alt: figure.alt.clone(), area: None };
         let tag = self.tags.add(parent, role);
-        let caption_lines =
-            if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
+        let caption_lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
         let above = (room.0, room.1 - caption_lines * self.theme.remark.leading);
         let (scale, mut picture) = self.at_its_scale(figure, above, tag);
         let mut slab = Slab::default();
@@ -135,11 +129,7 @@ impl Setter<'_> {
         // A hair's breadth of labels may stand over; a drawing may not.
         if picture.width > page.0 + 8.0 || picture.height > page.1 {
             let message = format!("a drawing does not fit on the page: {}", figure.alt);
-            let note = Diagnostic::new(
-                &rules::DRAWING_LARGER_THAN_PAGE,
-                Site::default(),
-                message,
-            );
+            let note = Diagnostic::new(&rules::DRAWING_LARGER_THAN_PAGE, Site::default(), message);
             self.notes.push(note.help("choose a larger page"));
         }
         (scale, picture)
@@ -173,12 +163,7 @@ impl Setter<'_> {
     }
 
     /// A drawing on its own.
-    pub(crate) fn single(
-        &mut self,
-        figure: &Figure,
-        frame: Frame,
-        parent: TagId,
-    ) -> Vec<Slab> {
+    pub(crate) fn single(&mut self, figure: &Figure, frame: Frame, parent: TagId) -> Vec<Slab> {
         let room = self.room_alone(frame);
         let mut drawn = self.draw(figure, room, parent);
         let fits = drawn.width <= frame.width + 6.0;
@@ -200,12 +185,7 @@ impl Setter<'_> {
     }
 
     /// Rows of drawings at one scale.
-    pub(crate) fn figures(
-        &mut self,
-        figures: &[Figure],
-        frame: Frame,
-        parent: TagId,
-    ) -> Vec<Slab> {
+    pub(crate) fn figures(&mut self, figures: &[Figure], frame: Frame, parent: TagId) -> Vec<Slab> {
         let group = self.tags.add(parent, Role::Group);
         let room = self.room_of_row(frame, figures.len());
         // Drawings in a row are compared: they have one scale whatever they wish.

@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
-use crate::diag::Diagnostic;
 use crate::diag::rules;
+use crate::diag::Diagnostic;
 use crate::document::Foot;
 use crate::document::Inline;
 use crate::geom::Scale;
@@ -50,6 +50,8 @@ pub(crate) struct Setter<'a> {
     pub(crate) notes: Vec<Diagnostic>,
     /// Scales that drawings share, by their number.
     pub(crate) scales: BTreeMap<u32, Scale>,
+    /// Level of the last heading; the next goes at most one deeper.
+    pub(crate) level: u8,
     /// Characters that were reported already.
     reported: BTreeSet<char>,
 }
@@ -72,6 +74,7 @@ impl<'a> Setter<'a> {
             tags: Tags::new(),
             notes: Vec::new(),
             scales: BTreeMap::new(),
+            level: 0,
             reported: BTreeSet::new(),
         }
     }
@@ -162,8 +165,7 @@ impl<'a> Setter<'a> {
             let ink = if link.is_some() { Ink::ACCENT } else { voice.ink };
             let at = x + placed.x;
             if let Some(to) = link {
-                let area =
-                    [at, y - voice.size, at + placed.run.advance, y + 0.3 * voice.size];
+                let area = [at, y - voice.size, at + placed.run.advance, y + 0.3 * voice.size];
                 let says = words[part].text.clone();
                 slab.links.push(Link { area, to: to.clone(), says, tag });
             }
@@ -200,8 +202,7 @@ impl<'a> Setter<'a> {
             let inline = words.get(usize::from(*part));
             let site = inline.and_then(|it| it.site).unwrap_or_default();
             let code = u32::from(*character);
-            let message =
-                format!("no font has the character `{character}` (U+{code:04X})");
+            let message = format!("no font has the character `{character}` (U+{code:04X})");
             let note = Diagnostic::new(&rules::UNPRINTABLE_CHARACTER, site, message)
                 .help("write it in other characters, or give a font that has it");
             self.notes.push(note);
@@ -226,18 +227,7 @@ impl<'a> Setter<'a> {
     }
 
     /// A thin level rule.
-    pub(crate) fn rule(
-        &self,
-        left: f64,
-        right: f64,
-        y: f64,
-        ink: Ink,
-        width: f64,
-    ) -> Item {
-        self.decoration(
-            vec![Piece::line((left, y), (right, y))],
-            None,
-            Some((ink, width)),
-        )
+    pub(crate) fn rule(&self, left: f64, right: f64, y: f64, ink: Ink, width: f64) -> Item {
+        self.decoration(vec![Piece::line((left, y), (right, y))], None, Some((ink, width)))
     }
 }

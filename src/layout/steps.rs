@@ -222,7 +222,7 @@ impl Setter<'_> {
             let mut note = Slab::default();
             note.absorb(fuse(set.clone()), self.theme.body.leading);
             note.height = self.theme.body.leading + height(&set);
-            return abreast(slabs, note, Order::Beside);
+            return abreast(slabs, note, Order::Slabs);
         }
         let set = self.paragraph(aside, &voice, tag, inner.left, width);
         let mut slabs = kept(slabs);

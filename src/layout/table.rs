@@ -32,12 +32,7 @@ struct Slot {
 
 impl Setter<'_> {
     /// A table.
-    pub(crate) fn table(
-        &mut self,
-        table: &Table,
-        frame: Frame,
-        parent: TagId,
-    ) -> Vec<Slab> {
+    pub(crate) fn table(&mut self, table: &Table, frame: Frame, parent: TagId) -> Vec<Slab> {
         if table.columns.is_empty() {
             return Vec::new();
         }
@@ -63,7 +58,6 @@ impl Setter<'_> {
                 let rule = self.rule(left, right, line.height - 0.3, Ink::RULE, 0.3);
                 line.items.push(rule);
             }
-            let mut lines = if lines.len() <= WHOLE { vec![fuse(lines)] } else { lines };
             let ends = index == 0 || index + 2 == count;
             for line in &mut lines {
                 line.after = if ends && count > 1 { 250.0 } else { 20.0 };
@@ -107,19 +101,18 @@ impl Setter<'_> {
         let gaps = gap * (widths.len() - 1) as f64;
         let most: f64 = widths.iter().map(|it| it.0).sum();
         let least: f64 = widths.iter().map(|it| it.1).sum();
-        let (left, room) =
-            if most + gaps <= frame.width || least + gaps <= 0.7 * frame.width {
-                (frame.left, frame.width - gaps)
-            } else {
-                (frame.wide.0, frame.wide.1 - gaps)
-            };
-        let share = ((room - least) / (most - least).max(0.1)).clamp(0.0, 1.0);
-        // More columns than even their longest words have room for.
-        let squeeze = (room / least).min(1.0);
+        let (left, room) = if most + gaps <= frame.width || least + gaps <= 0.7 * frame.width {
+            (frame.left, frame.width - gaps)
+        } else {
+            (frame.wide.0, frame.wide.1 - gaps)
+        };
+        let shared = [fair(&widths, room), modest(&widths, room)];
+        let shared = shared.map(|it| (self.lines_at(table, &it), it));
+        let [(one, fair), (two, modest)] = shared;
+        let widths = if two < one { modest } else { fair };
         let mut slots = Vec::new();
         let mut x = left;
-        for (column, (most, least)) in table.columns.iter().zip(widths) {
-            let width = (least + (most - least) * share) * squeeze;
+        for (column, width) in table.columns.iter().zip(widths) {
             let Column { head, align } = column;
             let stand = if *align == Align::End { Stand::End } else { Stand::Start };
             slots.push(Slot { left: x, width, stand, boxes: plain(head).is_empty() });
@@ -128,7 +121,20 @@ impl Setter<'_> {
         slots
     }
 
-    /// One row, line by line.
+    /// How many lines the rows take at widths of the columns.
+    fn lines_at(&mut self, table: &Table, widths: &[f64]) -> usize {
+        let voice = self.theme.cell;
+        let mut lines = 0;
+        for row in &table.rows {
+            let cells = row.iter().zip(widths);
+            let counts =
+                cells.map(|(it, width)| text::set(self.press, it, &voice, *width).lines.len());
+            lines += counts.max().unwrap_or(0);
+        }
+        lines
+    }
+
+    /// One row: whole, or line by line if it is very high.
     fn row(
         &mut self,
         cells: &[Vec<Inline>],
@@ -138,28 +144,34 @@ impl Setter<'_> {
     ) -> Vec<Slab> {
         let row = self.tags.add(table, Role::Row);
         let voice = self.theme.cell;
-        let mut lines: Vec<Slab> = vec![Slab::blank(voice.leading)];
+        let mut columns = Vec::with_capacity(slots.len());
         for (index, slot) in slots.iter().enumerate() {
             let role = if head { Role::Head } else { Role::Cell };
             let tag = self.tags.add(row, role);
             let none = Vec::new();
             let cell = cells.get(index).unwrap_or(&none);
-            if plain(cell).is_empty() {
-                if slot.boxes && !head {
-                    let middle = voice.baseline() - 0.24 * voice.size;
-                    let mark = self.mark(Marker::Box, slot.left, middle, tag);
-                    lines[0].items.push(mark);
-                }
-                continue;
+            let mut set = Vec::new();
+            if !plain(cell).is_empty() {
+                let words = if head { strong(cell) } else { cell.clone() };
+                set = self.stand(&words, &voice, tag, slot.left, slot.width, slot.stand);
+            } else if slot.boxes && !head {
+                let mut line = Slab::blank(voice.leading);
+                let middle = voice.baseline() - 0.24 * voice.size;
+                line.items.push(self.mark(Marker::Box, slot.left, middle, tag));
+                set.push(line);
             }
-            let words = if head { strong(cell) } else { cell.clone() };
-            let set = self.stand(&words, &voice, tag, slot.left, slot.width, slot.stand);
-            for (at, line) in set.into_iter().enumerate() {
-                if at == lines.len() {
-                    lines.push(Slab::blank(voice.leading));
-                }
-                lines[at].absorb(line, 0.0);
-            }
+            columns.push(set);
+        }
+        let count = columns.iter().map(Vec::len).max().unwrap_or(0).max(1);
+        if count <= WHOLE {
+            // Cell by cell, as a row is read.
+            let mut whole = Slab::blank(voice.leading * count as f64);
+            columns.into_iter().for_each(|set| whole.absorb(fuse(set), 0.0));
+            return vec![whole];
+        }
+        let mut lines = vec![Slab::blank(voice.leading); count];
+        for (at, line) in columns.into_iter().flat_map(|set| set.into_iter().enumerate()) {
+            lines[at].absorb(line, 0.0);
         }
         lines
     }
@@ -202,6 +214,36 @@ impl Setter<'_> {
         debug_assert!(height(std::slice::from_ref(&again)) < self.theme.height());
         again
     }
+}
+
+/// Widths between the most and the least that columns want: a like share of the
+/// way for each.
+fn fair(widths: &[(f64, f64)], room: f64) -> Vec<f64> {
+    let most: f64 = widths.iter().map(|it| it.0).sum();
+    let least: f64 = widths.iter().map(|it| it.1).sum();
+    let share = ((room - least) / (most - least).max(0.1)).clamp(0.0, 1.0);
+    // More columns than even their longest words have room for.
+    let squeeze = (room / least.max(0.1)).min(1.0);
+    widths.iter().map(|(most, least)| (least + (most - least) * share) * squeeze).collect()
+}
+
+/// Widths where those who want little get all of it, and the rest what is left.
+fn modest(widths: &[(f64, f64)], room: f64) -> Vec<f64> {
+    let mut order: Vec<_> = (0..widths.len()).collect();
+    order.sort_by(|one, two| widths[*one].0.total_cmp(&widths[*two].0));
+    let least: f64 = widths.iter().map(|it| it.1).sum();
+    let mut free = room - least;
+    if free < 0.0 {
+        return fair(widths, room);
+    }
+    let mut given: Vec<_> = widths.iter().map(|it| it.1).collect();
+    for index in order {
+        let (most, least) = widths[index];
+        let more = (most - least).clamp(0.0, free);
+        given[index] += more;
+        free -= more;
+    }
+    given
 }
 
 /// The same words, stronger.

@@ -9,7 +9,7 @@ use crate::fonts::FaceId;
 use crate::page::Glyph;
 use crate::page::Run;
 
-use super::press::{Key, Press, Stretch};
+use super::press::{Key, Press, Stretch, fractions};
 use super::theme::Voice;
 
 /// A text at a width.
@@ -88,9 +88,21 @@ fn key(text: &[Inline], voice: &Voice) -> Key {
     Key { size: thousandths(voice.size), text: all, stretches }
 }
 
-/// Control characters mean nothing on paper.
+/// Control characters mean nothing on paper, and a number like `5 1/2` is never
+/// parted at the end of a line.
 fn clean(text: &str) -> String {
-    text.chars().map(|it| if it.is_control() { ' ' } else { it }).collect()
+    let mut clean = String::with_capacity(text.len() + 2);
+    let gaps = fractions(text).into_iter().filter_map(|it| it.start.checked_sub(1));
+    let mut gaps = gaps.filter(|it| text[..*it].ends_with(|it: char| it.is_ascii_digit())).peekable();
+    for (at, character) in text.char_indices() {
+        let gap = gaps.next_if_eq(&at).is_some();
+        clean.push(match character {
+            ' ' if gap => '\u{a0}',
+            it if it.is_control() => ' ',
+            it => it,
+        });
+    }
+    clean
 }
 
 /// A size as a whole number.

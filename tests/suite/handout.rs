@@ -8,7 +8,11 @@ use leafwright::project::{Project, Reader};
 use crate::sample::orchard;
 
 fn written(project: &Project, template: &str, reader: Reader) -> Document {
-    let options = PlanOptions { reader, kits: if template == "travel" { Some(1) } else { None }, ..PlanOptions::default() };
+    let options = PlanOptions {
+        reader,
+        kits: if template == "travel" { Some(1) } else { None },
+        ..PlanOptions::default()
+    };
     let planned = plan(project, &options);
     let plan = planned.value.unwrap_or_else(|| panic!("{:#?}", planned.notes));
     let template = Template::built_in(template).unwrap();
@@ -45,15 +49,15 @@ fn blocks(blocks_: &[Block], out: &mut String) {
             Block::Steps(steps) => {
                 for Step { number, text, aside, .. } in steps {
                     let aside = aside.as_ref().map(|it| format!(" [{}]", plain(it)));
-                    line(out, format!(
-                        "{number}. {}{}",
-                        plain(text),
-                        aside.unwrap_or_default()
-                    ));
+                    line(
+                        out,
+                        format!("{number}. {}{}", plain(text), aside.unwrap_or_default()),
+                    );
                 }
             }
             Block::Table(table) => {
-                let heads: Vec<_> = table.columns.iter().map(|it| plain(&it.head)).collect();
+                let heads: Vec<_> =
+                    table.columns.iter().map(|it| plain(&it.head)).collect();
                 line(out, format!("| {} |", heads.join(" | ")));
                 for row in &table.rows {
                     let row: Vec<_> = row.iter().map(|it| plain(it)).collect();
@@ -83,7 +87,16 @@ fn drawn(figure: &Figure) -> String {
 
 #[test]
 fn peek() {
+    use leafwright::{fonts, layout, pdf};
     for (name, reader) in [("class", Reader::Class), ("host", Reader::Class), ("kit", Reader::Kit), ("travel", Reader::Travel)] {
-        eprintln!("=========== {name}\n{}", outline(&written(&orchard(), name, reader)));
+        let document = written(&orchard(), name, reader);
+        eprintln!("=========== {name}\n{}", outline(&document));
+        let mut press = layout::Press::new();
+        let size = if name == "kit" || name == "travel" { layout::PageSize::HalfLetter } else { layout::PageSize::Letter };
+        let setup = layout::PageSetup { size, large_print: false, gray: false };
+        let laid = layout::lay_out(&mut press, &document, &setup);
+        eprintln!("{:#?}", laid.notes);
+        let bytes = pdf::write(&laid.value.unwrap(), &fonts::Library::new(), &pdf::PdfInfo::default()).unwrap();
+        std::fs::write(format!("/tmp/hw-{name}.pdf"), bytes).unwrap();
     }
 }

@@ -20,8 +20,7 @@ pub(crate) fn orchard() -> Project {
     oat.kind = PaperKind::Cardstock;
     oat.faces[0].name = text("");
     oat.pack = Some(Pack { holds: 25, designs: 1 });
-    let mut note =
-        base("note", BaseFrom::Bought(Some(Pack { holds: 10, designs: 1 })));
+    let mut note = base("note", BaseFrom::Bought(Some(Pack { holds: 10, designs: 1 })));
     note.comes = Comes::Scored;
     let envelope = size(92, 70);
     let site = Site::default();
@@ -136,7 +135,8 @@ fn greetings() -> Vec<Greeting> {
 
 fn cards() -> Vec<Card> {
     let ink = Some(ToolId(3));
-    let stamped = |words: &str| Inside { words: Some(text(words)), ink, ..Inside::default() };
+    let stamped =
+        |words: &str| Inside { words: Some(text(words)), ink, ..Inside::default() };
     let chosen = |words: &[&str]| Inside {
         among: words.iter().map(|it| text(it)).collect(),
         ..Inside::default()
@@ -213,4 +213,3 @@ fn cards() -> Vec<Card> {
     pips.inside = Inside::default();
     vec![thanks, hello, done, get_well, pips]
 }
-

@@ -292,6 +292,8 @@ pub(crate) fn handout() -> Document {
             scale: ScaleWish::Full,
             says_scale: false,
         }),
+        Block::Heading { level: 2, text: words("Before you start"), anchor: None },
+        Block::Heading { level: 3, text: words("At the table"), anchor: None },
         Block::List(Marker::Dot, vec![words("Fold on a flat table."), words("Let the ink dry.")]),
         Block::Keep(vec![
             Block::Paragraph(Tone::Body, words("Ask at your post office before you post a raised card.")),

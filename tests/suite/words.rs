@@ -97,7 +97,8 @@ fn messages(path: &str) -> BTreeMap<String, BTreeSet<String>> {
     let mut messages = BTreeMap::new();
     let mut last = String::new();
     for line in text.lines().filter(|it| !it.starts_with('#')) {
-        if let Some((name, _)) = line.split_once(" = ").filter(|_| !line.starts_with(' ')) {
+        if let Some((name, _)) = line.split_once(" = ").filter(|_| !line.starts_with(' '))
+        {
             last = name.to_owned();
             let twice = messages.insert(last.clone(), BTreeSet::new());
             assert!(twice.is_none(), "`{name}` stands twice in {path}");
@@ -153,7 +154,8 @@ fn no_message_is_missing_or_unused() {
             for (at, _) in text.match_indices(verb) {
                 let call = call(&text[at + verb.len() - 1..]);
                 let first = call.trim_start_matches('(').trim_start();
-                let Some(name) = first.strip_prefix('"').and_then(|it| it.split('"').next())
+                let Some(name) =
+                    first.strip_prefix('"').and_then(|it| it.split('"').next())
                 else {
                     continue;
                 };

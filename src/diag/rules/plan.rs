@@ -4,8 +4,8 @@ use crate::diag::{Rule, Severity};
 
 // Plan.
 
-/// Every rule of the planner, in the order in which it checks.
-pub static PLAN: &[&Rule] = &[
+/// The rows of this phase, in the order in which it checks.
+pub(super) static ROWS: &[&Rule] = &[
     &LAYER_OFF_THE_FRONT,
     &LAYER_DOES_NOT_REACH,
     &LAYERS_IN_A_CIRCLE,

@@ -35,12 +35,7 @@ impl Spot {
     }
 
     /// The box between two distances.
-    fn edges(
-        self,
-        area: Edges,
-        (from, to): (f64, f64),
-        (near, far): (f64, f64),
-    ) -> Edges {
+    fn edges(self, area: Edges, (from, to): (f64, f64), (near, far): (f64, f64)) -> Edges {
         let one = self.point(area, from, near);
         let two = self.point(area, to, far);
         [one.0.min(two.0), one.1.min(two.1), one.0.max(two.0), one.1.max(two.1)]
@@ -56,8 +51,7 @@ pub(super) fn rings(canvas: &mut Canvas, setter: &mut Setter<'_>, drawing: &Draw
         let Mark::CutNumber { side, along, text } = mark else { continue };
         let edges = canvas.edges(*along);
         let level = matches!(side, Side::Top | Side::Bottom);
-        let at =
-            if level { (edges[0] + edges[2]) / 2.0 } else { (edges[1] + edges[3]) / 2.0 };
+        let at = if level { (edges[0] + edges[2]) / 2.0 } else { (edges[1] + edges[3]) / 2.0 };
         let word = Word::new(setter, text, FaceId::SANS_STRONG, canvas.size);
         let radius = radius.max(word.width / 2.0 + 2.5);
         let spot = Spot { side: *side, from: at - radius, to: at + radius };
@@ -83,18 +77,12 @@ pub(super) fn rings(canvas: &mut Canvas, setter: &mut Setter<'_>, drawing: &Draw
 }
 
 /// Draws the dimensions.
-pub(super) fn dimensions(
-    canvas: &mut Canvas,
-    setter: &mut Setter<'_>,
-    drawing: &Drawing,
-) {
+pub(super) fn dimensions(canvas: &mut Canvas, setter: &mut Setter<'_>, drawing: &Drawing) {
     let mut marks: Vec<_> = drawing
         .marks
         .iter()
         .filter_map(|mark| match mark {
-            Mark::Dimension { side, along, text, tier } => {
-                Some((*side, *along, text, *tier))
-            }
+            Mark::Dimension { side, along, text, tier } => Some((*side, *along, text, *tier)),
             _ => None,
         })
         .collect();
@@ -112,9 +100,7 @@ pub(super) fn dimensions(
         let half = (word.width / 2.0 + 2.0).max((to - from) / 2.0 - 0.1);
         let taken = &mut lanes[index(side)];
         let clash = |lane: u8| {
-            taken
-                .iter()
-                .any(|it| it.0 == lane && it.1 < middle + half && middle - half < it.2)
+            taken.iter().any(|it| it.0 == lane && it.1 < middle + half && middle - half < it.2)
         };
         let lane = (tier..u8::MAX).find(|it| !clash(*it)).unwrap_or(u8::MAX);
         taken.push((lane, middle - half, middle + half));
@@ -170,11 +156,8 @@ fn dimension(canvas: &mut Canvas, spot: Spot, start: f64, lane: usize, word: &Wo
     canvas.path(heads, Some(Ink::QUIET), None);
     let middle = (from + to) / 2.0;
     let half = word.width / 2.0;
-    let words = spot.edges(
-        area,
-        (middle - half - 1.0, middle + half + 1.0),
-        (words_near, words_far),
-    );
+    let words =
+        spot.edges(area, (middle - half - 1.0, middle + half + 1.0), (words_near, words_far));
     // Lines of dimensions further out may pass: they end at the words.
     canvas.blank(words, Ink::PAPER);
     if matches!(spot.side, Side::Left | Side::Right) {
@@ -196,26 +179,10 @@ fn circle((x, y): (f64, f64), radius: f64) -> Piece {
     Piece {
         start: (x + radius, y),
         steps: vec![
-            PathStep::Curve([
-                (x + radius, y + handle),
-                (x + handle, y + radius),
-                (x, y + radius),
-            ]),
-            PathStep::Curve([
-                (x - handle, y + radius),
-                (x - radius, y + handle),
-                (x - radius, y),
-            ]),
-            PathStep::Curve([
-                (x - radius, y - handle),
-                (x - handle, y - radius),
-                (x, y - radius),
-            ]),
-            PathStep::Curve([
-                (x + handle, y - radius),
-                (x + radius, y - handle),
-                (x + radius, y),
-            ]),
+            PathStep::Curve([(x + radius, y + handle), (x + handle, y + radius), (x, y + radius)]),
+            PathStep::Curve([(x - handle, y + radius), (x - radius, y + handle), (x - radius, y)]),
+            PathStep::Curve([(x - radius, y - handle), (x - handle, y - radius), (x, y - radius)]),
+            PathStep::Curve([(x + handle, y - radius), (x + radius, y - handle), (x + radius, y)]),
         ],
         closed: true,
     }

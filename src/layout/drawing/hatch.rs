@@ -94,9 +94,7 @@ pub(super) fn pattern(fill: Fill) -> Option<Pattern> {
             }
             Some(Pattern { lines, width: 0.45, ink: HATCH })
         }
-        Fill::Waste => {
-            Some(Pattern { lines: [lines(45.0, 8.0), None], width: 0.5, ink: HATCH })
-        }
+        Fill::Waste => Some(Pattern { lines: [lines(45.0, 8.0), None], width: 0.5, ink: HATCH }),
         Fill::Kept => {
             let dots = dashes(0.0, 6.0, 0.0, 6.0);
             Some(Pattern { lines: [dots, None], width: 1.1, ink: HATCH })
@@ -191,9 +189,7 @@ mod tests {
         for tint in TINTS {
             assert!(Ink(tint).contrast(Ink::TEXT) >= 7.0);
         }
-        for color in
-            [[0, 0, 0], [255, 0, 0], [0, 64, 0], [255, 255, 255], [128, 128, 128]]
-        {
+        for color in [[0, 0, 0], [255, 0, 0], [0, 64, 0], [255, 255, 255], [128, 128, 128]] {
             let fill = Fill::Face { index: 0, color: Some(color), turn: Turn::None };
             assert!(ground(fill).unwrap().contrast(Ink::TEXT) >= 7.0);
         }
@@ -207,9 +203,7 @@ mod tests {
             let pieces = lines_within(&square, *set, [10.0, 10.0, 50.0, 30.0]);
             assert!(!pieces.is_empty());
             for piece in pieces {
-                let crate::page::PathStep::To(x, y) = piece.steps[0] else {
-                    panic!("a line")
-                };
+                let crate::page::PathStep::To(x, y) = piece.steps[0] else { panic!("a line") };
                 for (x, y) in [piece.start, (x, y)] {
                     assert!((9.999..50.001).contains(&x) && (9.999..30.001).contains(&y));
                 }

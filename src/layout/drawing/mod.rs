@@ -41,11 +41,7 @@ pub(crate) fn picture(
 }
 
 /// How wide and high a drawing is at a scale, with all that stands outside.
-pub(crate) fn extent(
-    setter: &mut Setter<'_>,
-    drawing: &Drawing,
-    scale: Scale,
-) -> (f64, f64) {
+pub(crate) fn extent(setter: &mut Setter<'_>, drawing: &Drawing, scale: Scale) -> (f64, f64) {
     let [left, top, right, bottom] =
         draw(setter, drawing, scale, Owner::Tag(TagId::ROOT)).bounds;
     (right - left, bottom - top)
@@ -53,12 +49,7 @@ pub(crate) fn extent(
 
 /// Draws from the bottom upwards: areas and lines, then what is outside, then the
 /// names, which look for a place that is free.
-fn draw(
-    setter: &mut Setter<'_>,
-    drawing: &Drawing,
-    scale: Scale,
-    owner: Owner,
-) -> Canvas {
+fn draw(setter: &mut Setter<'_>, drawing: &Drawing, scale: Scale, owner: Owner) -> Canvas {
     let mut canvas = Canvas::new(setter, drawing, scale, owner);
     for mark in &drawing.marks {
         match mark {

@@ -40,12 +40,7 @@ pub(super) fn area(
         let line = look(stroke);
         let half = line.width / 2.0;
         canvas.path(vec![piece], None, Some(line));
-        canvas.cover([
-            edges[0] - half,
-            edges[1] - half,
-            edges[2] + half,
-            edges[3] + half,
-        ]);
+        canvas.cover([edges[0] - half, edges[1] - half, edges[2] + half, edges[3] + half]);
     }
     canvas.cover(edges);
 }
@@ -124,11 +119,7 @@ fn rounded([left, top, right, bottom]: Edges, rx: f64, ry: f64) -> Piece {
         PathStep::To(right - rx, top),
         PathStep::Curve([(right - hx, top), (right, top + hy), (right, top + ry)]),
         PathStep::To(right, bottom - ry),
-        PathStep::Curve([
-            (right, bottom - hy),
-            (right - hx, bottom),
-            (right - rx, bottom),
-        ]),
+        PathStep::Curve([(right, bottom - hy), (right - hx, bottom), (right - rx, bottom)]),
         PathStep::To(left + rx, bottom),
         PathStep::Curve([(left + hx, bottom), (left, bottom - hy), (left, bottom - ry)]),
         PathStep::To(left, top + ry),
@@ -149,10 +140,7 @@ fn corners(piece: &Piece) -> Vec<(f64, f64)> {
                     let t = f64::from(part) / 8.0;
                     let u = 1.0 - t;
                     let mix = |a: f64, b: f64, c: f64, d: f64| {
-                        u * u * u * a
-                            + 3.0 * u * u * t * b
-                            + 3.0 * u * t * t * c
-                            + t * t * t * d
+                        u * u * u * a + 3.0 * u * u * t * b + 3.0 * u * t * t * c + t * t * t * d
                     };
                     points.push((
                         mix(from.0, one.0, two.0, to.0),
