@@ -2,6 +2,7 @@
 
 mod cutting;
 mod cutting_cross;
+mod demos;
 mod describe;
 mod diagnostics;
 mod export;
@@ -15,6 +16,7 @@ mod own_plan;
 mod own_way;
 mod pdf;
 mod plan;
+mod plan_notes;
 mod post;
 mod random;
 mod readback;
