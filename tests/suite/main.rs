@@ -11,6 +11,7 @@ mod fronts;
 mod hand_made;
 mod handout;
 mod json_schema;
+mod keys;
 mod layout;
 mod own_plan;
 mod own_way;
