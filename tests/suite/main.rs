@@ -2,6 +2,7 @@
 
 mod cutting;
 mod cutting_cross;
+mod cutting_known;
 mod demos;
 mod describe;
 mod diagnostics;
