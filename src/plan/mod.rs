@@ -7,7 +7,6 @@ mod export;
 mod fit;
 mod fronts;
 mod packing;
-mod say;
 mod supplies;
 mod uses;
 mod work;

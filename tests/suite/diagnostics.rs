@@ -30,7 +30,7 @@ fn fixtures() -> Vec<(PathBuf, String)> {
 }
 
 /// Line, severity and rule of everything that a fixture expects.
-fn expected(text: &str) -> BTreeSet<(usize, String, String)> {
+pub(crate) fn expected(text: &str) -> BTreeSet<(usize, String, String)> {
     let mut expected = BTreeSet::new();
     for (index, line) in text.lines().enumerate() {
         for severity in ["error", "warning", "advice"] {

@@ -10,7 +10,7 @@ use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::raster::Raster;
 use crate::plan::cut::engine::ruin;
 use crate::plan::cut::engine::sketch::Sheet;
-use crate::plan::cut::{Bound, Cut, How, Kind, Leaf, Limits, Tree};
+use crate::plan::cut::{Bound, How, Kind, Leaf, Limits, Token, Tree};
 
 /// What is wanted from sheets of one size.
 #[derive(Clone, Debug)]
@@ -289,18 +289,16 @@ fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Foun
     Found { patterns, bound, proven, offcut }
 }
 
-/// Puts the caller's indices of kinds into a tree. Trees are not deep, so that
-/// this may recur.
+/// Puts the caller's indices of kinds into a tree.
 pub(super) fn rename(tree: Tree, names: &[usize]) -> Tree {
-    match tree {
-        Tree::Leaf(Leaf::Part { part, turned }) => {
-            Tree::Leaf(Leaf::Part { part: names[part], turned })
-        }
-        Tree::Leaf(leaf) => Tree::Leaf(leaf),
-        Tree::Cut(cut) => {
-            let Cut { axis, at, first, second } = *cut;
-            let (first, second) = (rename(first, names), rename(second, names));
-            Tree::Cut(Box::new(Cut { axis, at, first, second }))
-        }
-    }
+    let tokens: Vec<Token> = tree
+        .tokens()
+        .map(|token| match token {
+            Token::Leaf(Leaf::Part { part, turned }) => {
+                Token::Leaf(Leaf::Part { part: names[part], turned })
+            }
+            other => other,
+        })
+        .collect();
+    Tree::from_tokens(&tokens).expect("only names were exchanged")
 }
