@@ -556,12 +556,12 @@ lay-it = { $raised ->
     [yes] Set it { $how }.
    *[no] Lay it { $how }.
 }
-face-up = { $face } showing
+face-up = with the { $face } showing
 pattern-stands = { $turn ->
-    [none] upright
-    [right] its top to the right
-    [left] its top to the left
-   *[over] upside down
+    [none] pattern upright
+    [right] top of the pattern to the right
+    [left] top of the pattern to the left
+   *[over] pattern upside down
 }
 
 # Where a layer sits; follows "Lay it" or "Set it".
