@@ -49,6 +49,9 @@ impl Setter<'_> {
         }
         let body = self.blocks(&section.blocks, frame, tag);
         slabs.extend(body);
+        if let Some(last) = slabs.last_mut() {
+            last.after = 0.0;
+        }
         if slabs.is_empty() {
             slabs.push(Slab::blank(0.0));
         }
@@ -101,19 +104,28 @@ impl Setter<'_> {
     /// Blocks one below the other.
     pub(crate) fn blocks(&mut self, blocks: &[Block], frame: Frame, parent: TagId) -> Vec<Slab> {
         let mut slabs = Vec::new();
+        let mut before: Option<&Block> = None;
         for block in blocks {
             let unit = self.theme.unit;
             let after_heading = slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
             let set = self.block(block, frame, parent);
             let above = match block {
-                Block::Heading { .. } | Block::Keep(_) => 0.0,
+                Block::Heading { .. } => 0.0,
                 Block::Figure(_) | Block::Figures(_) | Block::Beside(..) if after_heading => {
                     unit / 2.0
                 }
                 _ if after_heading => 0.0,
-                _ => unit,
+                _ => match before {
+                    Some(Block::Figure(_) | Block::Figures(_) | Block::Table(_)) => 1.5 * unit,
+                    _ => unit,
+                },
             };
             slabs.extend(spaced(set, above));
+            before = Some(block);
+            if let Some(last) = slabs.last_mut() {
+                // Pages rather end where a section ends.
+                last.after = last.after.max(40.0);
+            }
         }
         slabs
     }

@@ -108,7 +108,7 @@ impl Setter<'_> {
             let ratio = format!("{}:{}", scale.drawn, scale.real);
             let says = self.phrases.scale.replace("{scale}", &ratio);
             if !words.is_empty() {
-                words.push(Inline::plain(" · "));
+                words.push(Inline::plain(" ·\u{a0}"));
             }
             // The scale is one thing and not parted at a line's end.
             words.push(Inline::plain(says.replace(' ', "\u{a0}")));

@@ -255,7 +255,9 @@ impl Setter<'_> {
                 drawn.move_to(left);
                 let inner = Frame { left: edge, width, margin: None, wide: (edge, width) };
                 let slabs = self.blocks(blocks, inner, group);
-                let both = abreast(slabs, drawn.slab, Order::Beside);
+                let mut both = abreast(slabs, drawn.slab, Order::Beside);
+                // What tells of a drawing is rather not parted from it.
+                both.iter_mut().for_each(|it| it.after = it.after.max(200.0));
                 if both[0].height <= self.theme.height() {
                     return both;
                 }

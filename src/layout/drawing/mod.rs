@@ -66,6 +66,7 @@ fn draw(setter: &mut Setter<'_>, drawing: &Drawing, scale: Scale, owner: Owner) 
             | Mark::CutNumber { .. } => {}
         }
     }
+    shapes::edge_again(&mut canvas, drawing);
     let outside = names::inside(&mut canvas, setter, drawing);
     names::arrows(&mut canvas, drawing);
     dimensions::rings(&mut canvas, setter, drawing);

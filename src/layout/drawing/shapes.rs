@@ -1,6 +1,8 @@
 //! Outlines with their fills, lines, and the edge that lies at the rule.
 
+use crate::document::Drawing;
 use crate::document::Fill;
+use crate::document::Mark;
 use crate::document::Stroke;
 use crate::geom::Rect;
 use crate::geom::Shape;
@@ -10,7 +12,7 @@ use crate::page::Line;
 use crate::page::PathStep;
 use crate::page::Piece;
 
-use super::canvas::{Canvas, Drawn, Edges, index, look};
+use super::canvas::{Canvas, Drawn, Edges, index, inset, look, within};
 use super::hatch;
 
 /// How far a handle of a quarter of a circle reaches, in radii.
@@ -43,6 +45,19 @@ pub(super) fn area(
         canvas.cover([edges[0] - half, edges[1] - half, edges[2] + half, edges[3] + half]);
     }
     canvas.cover(edges);
+}
+
+/// Draws the outline of the lowest area again where what lies on it has covered the
+/// inner half of its line.
+pub(super) fn edge_again(canvas: &mut Canvas, drawing: &Drawing) {
+    let Some(Mark::Area { rect, shape, line: Some(stroke), .. }) = drawing.marks.first() else {
+        return;
+    };
+    let edges = canvas.edges(*rect);
+    let held = canvas.drawn.iter().all(|it| within(it.edges, inset(edges, -0.01)));
+    if canvas.drawn.len() > 1 && held {
+        canvas.path(vec![outline(edges, *shape)], None, Some(look(*stroke)));
+    }
 }
 
 /// A straight line.
