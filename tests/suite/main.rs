@@ -1,5 +1,6 @@
 //! One test binary, by capability, in reading order.
 
+mod drawings;
 mod layout;
 mod pdf;
 mod readback;
