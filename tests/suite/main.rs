@@ -2,8 +2,10 @@
 
 mod cutting;
 mod cutting_cross;
+mod drawn;
 mod fronts;
 mod hand_made;
+mod kept;
 mod own_way;
 mod random;
 mod schedule;

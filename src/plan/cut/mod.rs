@@ -3,7 +3,9 @@
 mod assign;
 mod blanks;
 mod demand;
+mod drawn;
 mod engine;
+mod kept;
 mod own;
 mod paper;
 mod plates;
@@ -14,7 +16,9 @@ mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
+pub use drawn::{Pencil, drawn};
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub use kept::{Kept, KeptFault, KeptPaper, KeptPart};
 pub use own::{OwnWay, own_way};
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
