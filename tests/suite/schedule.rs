@@ -173,6 +173,26 @@ fn a_chain_of_ten_thousand_cuts_is_ordered() {
 }
 
 #[test]
+fn plans_too_large_to_search_are_ordered_all_the_same() {
+    let mut random = Random::new(51);
+    for n in [30, 150] {
+        let mut patterns = Vec::new();
+        while patterns.len() < n {
+            for it in sheets(&mut random, 3, 9, 5) {
+                patterns.push(one(it.size, to_tree(&it), 2));
+            }
+        }
+        let trimmer = trimmer(3, l(6));
+        let found = schedule(&patterns, &trimmer);
+        check(&patterns, &found, &trimmer);
+        let apart =
+            patterns.iter().map(|it| schedule(std::slice::from_ref(it), &trimmer));
+        let apart: u32 = apart.map(|it| it.marks).sum();
+        assert!(found.marks * 2 < apart, "{} of {apart}", found.marks);
+    }
+}
+
+#[test]
 fn thousands_of_schedules_can_be_carried_out() {
     let mut random = Random::new(20);
     for round in 0..2000 {
