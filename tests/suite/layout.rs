@@ -7,7 +7,7 @@ use leafwright::layout::{PageSetup, PageSize, Press, lay_out};
 use leafwright::page::*;
 
 use crate::drawings;
-use crate::sample;
+use crate::sample_pages;
 
 const SIZES: [PageSize; 4] =
     [PageSize::Letter, PageSize::A4, PageSize::HalfLetter, PageSize::A5];
@@ -50,7 +50,7 @@ fn said(page: &Page) -> String {
 fn words_never_overlap_and_stay_a_quarter_inch_from_the_edges() {
     for size in SIZES {
         for large_print in [false, true] {
-            for document in [sample::handout(), sample::crowded()] {
+            for document in [sample_pages::handout(), sample_pages::crowded()] {
                 let wide = matches!(size, PageSize::Letter | PageSize::A4);
                 for (number, page) in
                     laid(&document, size, large_print).pages.iter().enumerate()
@@ -88,7 +88,7 @@ fn words_never_overlap_and_stay_a_quarter_inch_from_the_edges() {
 
 #[test]
 fn no_words_are_smaller_than_nine_points() {
-    for document in [sample::handout(), sample::crowded()] {
+    for document in [sample_pages::handout(), sample_pages::crowded()] {
         for size in SIZES {
             for page in &laid(&document, size, false).pages {
                 assert!(texts(page).iter().all(|it| it.run.size >= 9.0));
@@ -104,7 +104,7 @@ fn no_words_are_smaller_than_nine_points() {
 #[test]
 fn no_page_but_the_last_is_half_empty() {
     for size in SIZES {
-        let laid = laid(&sample::long(8), size, false);
+        let laid = laid(&sample_pages::long(8), size, false);
         let (_, all_but_last) = laid.pages.split_last().unwrap();
         assert!(all_but_last.len() > 20);
         for (number, page) in all_but_last.iter().enumerate() {
@@ -119,7 +119,7 @@ fn no_page_but_the_last_is_half_empty() {
 #[test]
 fn a_step_is_never_parted_from_its_drawing() {
     for size in SIZES {
-        for document in [sample::long(5), sample::crowded()] {
+        for document in [sample_pages::long(5), sample_pages::crowded()] {
             let laid = laid(&document, size, false);
             let page_of = |wanted: TagId| {
                 let holds = |tag: TagId| {
@@ -159,7 +159,7 @@ fn a_step_is_never_parted_from_its_drawing() {
 #[test]
 fn all_words_of_a_document_are_printed() {
     for size in SIZES {
-        let laid = laid(&sample::handout(), size, false);
+        let laid = laid(&sample_pages::handout(), size, false);
         let all: String = laid.pages.iter().map(|it| said(it) + " ").collect();
         for words in [
             "Lantern Walk",
@@ -181,7 +181,7 @@ fn all_words_of_a_document_are_printed() {
 
 #[test]
 fn foots_count_the_pages() {
-    let laid = laid(&sample::handout(), PageSize::Letter, false);
+    let laid = laid(&sample_pages::handout(), PageSize::Letter, false);
     let count = laid.pages.len();
     for (number, page) in laid.pages.iter().enumerate() {
         assert!(said(page).ends_with(&format!("Page {} of {count}", number + 1)));
@@ -190,8 +190,8 @@ fn foots_count_the_pages() {
 
 #[test]
 fn heads_of_tables_come_again() {
-    let mut document = sample::handout();
-    document.sections[1].blocks[0] = Block::Table(sample::supplies(90));
+    let mut document = sample_pages::handout();
+    document.sections[1].blocks[0] = Block::Table(sample_pages::supplies(90));
     let laid = laid(&document, PageSize::Letter, false);
     let heads =
         laid.pages.iter().filter(|it| said(it).contains("Count What Note")).count();
@@ -202,7 +202,7 @@ fn heads_of_tables_come_again() {
 #[test]
 fn headings_are_followed_by_something() {
     for size in SIZES {
-        let laid = laid(&sample::long(6), size, false);
+        let laid = laid(&sample_pages::long(6), size, false);
         for mark in &laid.outline {
             let page = &laid.pages[mark.place.page];
             let below =
@@ -215,7 +215,7 @@ fn headings_are_followed_by_something() {
 
 #[test]
 fn a_character_that_no_face_has_is_an_error_with_its_place() {
-    let mut document = sample::handout();
+    let mut document = sample_pages::handout();
     let site = leafwright::source::Site { file: 0, start: 7, end: 9 };
     document.sections[0].title =
         vec![Inline { site: Some(site), ..Inline::plain("Lantern \u{624b} Walk") }];
@@ -230,16 +230,16 @@ fn a_character_that_no_face_has_is_an_error_with_its_place() {
 #[test]
 fn a_drawing_at_true_size_that_does_not_fit_is_refused() {
     let setup = PageSetup { size: PageSize::A5, ..PageSetup::default() };
-    let outcome = lay_out(&mut Press::new(), &sample::handout(), &setup);
+    let outcome = lay_out(&mut Press::new(), &sample_pages::handout(), &setup);
     assert!(outcome.notes.iter().any(|it| it.rule.name == "drawing-larger-than-page"));
-    let outcome = lay_out(&mut Press::new(), &sample::handout(), &PageSetup::default());
+    let outcome = lay_out(&mut Press::new(), &sample_pages::handout(), &PageSetup::default());
     assert_eq!(outcome.notes, []);
 }
 
 #[test]
 fn drawings_that_share_a_scale_have_one() {
     // The four fronts of the first page are two sizes but one scale: 1:5 or 1:2.
-    let laid = laid(&sample::handout(), PageSize::Letter, false);
+    let laid = laid(&sample_pages::handout(), PageSize::Letter, false);
     let first = said(&laid.pages[0]);
     assert_eq!(first.matches("Scale 1:").count(), 4);
     assert!(
@@ -267,7 +267,7 @@ fn odd_words_are_set_or_refused_but_never_panic() {
     ] {
         for size in SIZES {
             let setup = PageSetup { size, ..PageSetup::default() };
-            let mut document = sample::handout();
+            let mut document = sample_pages::handout();
             document.title = words.into();
             document.foot.left = words.into();
             let mut drawing = drawings::cut_plan();
@@ -287,10 +287,10 @@ fn odd_words_are_set_or_refused_but_never_panic() {
                 }
             }
             let section = &mut document.sections[0];
-            section.title = sample::words(words);
-            section.blocks.push(Block::Figure(sample::figure(drawing, words)));
-            let mut table = sample::supplies(3);
-            table.rows[1][3] = sample::words(words);
+            section.title = sample_pages::words(words);
+            section.blocks.push(Block::Figure(sample_pages::figure(drawing, words)));
+            let mut table = sample_pages::supplies(3);
+            table.rows[1][3] = sample_pages::words(words);
             section.blocks.push(Block::Table(table));
             let laid = lay_out(&mut press, &document, &setup);
             let fits = laid.value.expect("pages");
@@ -302,7 +302,7 @@ fn odd_words_are_set_or_refused_but_never_panic() {
 
 #[test]
 fn a_document_that_says_nothing_has_a_page() {
-    let document = Document { sections: Vec::new(), ..sample::handout() };
+    let document = Document { sections: Vec::new(), ..sample_pages::handout() };
     assert_eq!(laid(&document, PageSize::Letter, false).pages.len(), 1);
 }
 
@@ -310,9 +310,9 @@ fn a_document_that_says_nothing_has_a_page() {
 fn a_press_keeps_nothing_that_shows() {
     let mut press = Press::new();
     let setup = PageSetup::default();
-    let fresh = lay_out(&mut Press::new(), &sample::handout(), &setup).value.unwrap();
-    lay_out(&mut press, &sample::crowded(), &setup);
-    let used = lay_out(&mut press, &sample::handout(), &setup).value.unwrap();
+    let fresh = lay_out(&mut Press::new(), &sample_pages::handout(), &setup).value.unwrap();
+    lay_out(&mut press, &sample_pages::crowded(), &setup);
+    let used = lay_out(&mut press, &sample_pages::handout(), &setup).value.unwrap();
     assert_eq!(format!("{:?}", fresh.pages), format!("{:?}", used.pages));
 }
 

@@ -4,11 +4,11 @@ use leafwright::layout::{PageSetup, PageSize, Press, lay_out};
 use leafwright::pdf::{Flavour, PdfInfo, write};
 
 use crate::readback::{Read, Segment, number};
-use crate::sample;
+use crate::sample_pages;
 
 fn bytes_of(setup: &PageSetup, info: &PdfInfo) -> Vec<u8> {
     let mut press = Press::new();
-    let laid = lay_out(&mut press, &sample::handout(), setup).value.expect("pages");
+    let laid = lay_out(&mut press, &sample_pages::handout(), setup).value.expect("pages");
     write(&laid, press.library(), info).expect("a file")
 }
 

@@ -1,351 +1,215 @@
-//! Documents to lay out: an invented handout with every kind of block, and stress.
+//! The project of `demo-data/orchard-evenings.yaml`, made by hand.
 
-use leafwright::document::*;
-use leafwright::geom::Side;
+use leafwright::geom::{Axis, Length, Shape, Side};
+use leafwright::project::*;
+use leafwright::source::Site;
 
-use crate::drawings::{
-    area, boxed, cut_plan, dimension, face, front, in_hand, name, rulers, shapes,
+use crate::hand_made::{
+    base, card, from, greeting, late_cut, layer, paper, piece, project, size, text, tool,
 };
 
-/// Plain words.
-pub(crate) fn words(text: &str) -> Text {
-    vec![Inline::plain(text)]
-}
+const ORCHARD: PaperId = PaperId(0);
+const OAT: PaperId = PaperId(1);
 
-/// A figure at the largest scale that fits.
-pub(crate) fn figure(drawing: Drawing, caption: &str) -> Figure {
-    Figure {
-        drawing,
-        alt: format!("A drawing of {caption}"),
-        caption: Some(words(caption)),
-        scale: ScaleWish::Largest,
-        says_scale: true,
-    }
-}
-
-fn foot() -> Foot {
-    Foot {
-        left: "Lantern Walk, edition 2".into(),
-        page_of: "Page {page} of {pages}".into(),
-        continued: "continued".into(),
-        scale: "Scale {scale}".into(),
-    }
-}
-
-fn column(head: &str, align: Align) -> Column {
-    Column { head: words(head), align }
-}
-
-/// What is needed, as a table with boxes to tick.
-pub(crate) fn supplies(rows: usize) -> Table {
-    let things = [
-        ("1", "8 × 8 in sheet, patterned", "two faces: rows and dots"),
-        ("6", "note bases, 4 1/4 × 5 1/2 in", "scored, with envelopes"),
-        ("1", "strip of oat cardstock, 2 3/4 × 11 in", "for six labels"),
-        ("24", "foam squares, 1/4 in", ""),
-        (
-            "1",
-            "scrap of dusk cardstock",
-            "at least 2 3/4 × 1 1/2 in, for the mat behind Thank you",
-        ),
-    ];
-    let rows = (0..rows)
-        .map(|index| {
-            let (count, what, note) = things[index % things.len()];
-            vec![Vec::new(), words(count), words(what), words(note)]
-        })
-        .collect();
-    Table {
-        summary: "What you need".into(),
-        columns: vec![
-            column("", Align::Start),
-            column("Count", Align::End),
-            column("What", Align::Start),
-            column("Note", Align::Start),
+pub(crate) fn orchard() -> Project {
+    let mut orchard = paper("orchard", size(192, 192), &[Runs::Up, Runs::Any]);
+    orchard.faces[0].name = text("boughs");
+    orchard.faces[1].name = text("pips");
+    orchard.pack = Some(Pack { holds: 6, designs: 1 });
+    let mut oat = paper("oat", size(136, 176), &[Runs::Any]);
+    oat.kind = PaperKind::Cardstock;
+    oat.faces[0].name = text("");
+    oat.pack = Some(Pack { holds: 25, designs: 1 });
+    let mut note = base("note", BaseFrom::Bought(Some(Pack { holds: 10, designs: 1 })));
+    note.comes = Comes::Scored;
+    let envelope = size(92, 70);
+    let site = Site::default();
+    note.envelope = Some(Envelope { size: Some(envelope), with_base: true, site });
+    let mut small = base("small note", BaseFrom::Made(OAT));
+    small.front = size(56, 80);
+    small.comes = Comes::Flat;
+    small.envelope = None;
+    let sized = |name, width, height| {
+        let mut piece = piece(name, size(width, height));
+        piece.of = ORCHARD;
+        piece
+    };
+    Project {
+        title: text("Orchard Evenings"),
+        about: Some(text("Five cards from the trees behind the village hall.")),
+        edition: Some(text("First printing")),
+        handed_out_by: Some(HandedOutBy {
+            name: text("The Thursday table"),
+            reach: Some(text("the slip in your bag")),
+        }),
+        kits: 12,
+        papers: vec![orchard, oat],
+        bases: vec![note, small],
+        tools: tools(),
+        pieces: vec![
+            sized("sash", 88, 32),
+            sized("ribbon", 88, 28),
+            sized("banner", 36, 88),
+            sized("window", 60, 80),
+            sized("tile", 20, 20),
         ],
-        rows,
+        late_cuts: vec![late()],
+        greetings: greetings(),
+        cards: cards(),
+        done_ahead: vec![
+            ahead(Reader::Class, &[Work::Cut, Work::Punch]),
+            ahead(Reader::Kit, &ALL_BUT_THE_END),
+            ahead(Reader::Travel, &ALL_BUT_THE_END),
+        ],
+        cut_by: vec![CutBy { reader: Reader::Class, reader_cuts: false, site }],
+        ..project()
     }
 }
 
-fn step(number: usize, text: &str, aside: &str, figure: Option<Figure>) -> Step {
-    let aside = (!aside.is_empty()).then(|| words(aside));
-    Step { number: number.to_string(), text: words(text), aside, figure }
+const ALL_BUT_THE_END: [Work; 6] =
+    [Work::Cut, Work::Score, Work::Stamp, Work::Punch, Work::LateCut, Work::Layer];
+
+fn ahead(reader: Reader, work: &[Work]) -> DoneAhead {
+    DoneAhead { reader, work: work.to_vec(), site: Site::default() }
 }
 
-fn cutting() -> Vec<Step> {
-    let shared = |drawing: Drawing, alt: &str| Figure {
-        drawing,
-        alt: alt.into(),
-        caption: None,
-        scale: ScaleWish::Shared(1),
-        says_scale: false,
+fn tools() -> Vec<Tool> {
+    let trimmer = Trimmer {
+        longest_cut: Some(Length::inch(12, 1)),
+        sheets_at_once: 3,
+        marks: Length::inch(1, 16),
+        narrowest: Length::inch(1, 4),
+        kind: TrimmerKind::Sliding,
+    };
+    let outline = Outline { shape: Shape::Rounded, size: size(40, 20) };
+    let punch = Punch {
+        outline,
+        reach: Some(Length::inch(11, 8)),
+        takes_strips: Some(Length::inch(11, 4)),
+    };
+    let mut punch = tool("tag punch", ToolKind::Punch(punch));
+    punch.instead = Some(text("cut 2 1/2 x 1 1/4 in rectangles"));
+    let foam = ToolKind::Foam {
+        thickness: Some(Length::mm(2)),
+        pack: Some(Pack { holds: 100, designs: 1 }),
     };
     vec![
-        step(
-            1,
-            "Lay the sheet with the rows upright and its bottom edge against the rule. Set the left edge at 5 1/2 in and cut. Put the part on the right aside for the banner.",
-            "5 1/2 in",
-            Some(shared(in_hand(64, 64, 44, "5 1/2 in"), "The sheet, cut at 5 1/2 in")),
-        ),
-        step(
-            2,
-            "Turn the wide part a quarter to the right. Set its edge at 2 in and cut once: this is the sash.",
-            "2 in",
-            Some(shared(in_hand(64, 44, 16, "2 in"), "The wide part, cut at 2 in")),
-        ),
-        step(
-            3,
-            "Set the edge at 1 1/4 in and cut twice: two ribbons.",
-            "1 1/4 in, twice",
-            Some(shared(
-                in_hand(48, 44, 10, "1 1/4 in"),
-                "What is left, cut at 1 1/4 in",
-            )),
-        ),
-        step(4, "Halve what is left: two tiles of 2 3/4 × 3 1/2 in.", "2 3/4 in", None),
+        tool("trimmer", ToolKind::Trimmer(trimmer)),
+        punch,
+        tool("kind words", ToolKind::StampSet),
+        tool("plum ink", ToolKind::InkPad),
+        tool("bone folder", ToolKind::Folder),
+        tool("scoring board", ToolKind::ScoringTool),
+        tool("tape runner", ToolKind::Tape),
+        tool("foam squares", foam),
     ]
 }
 
-fn card(title: &str, tall: bool) -> Vec<Block> {
-    vec![
-        Block::Heading { level: 2, text: words(title), anchor: None },
-        Block::Beside(
-            figure(front(tall, "E"), "The front"),
-            vec![Block::Steps(vec![
-                step(
-                    1,
-                    "Glue the sash across the front, edge to edge, 1 in above the bottom.",
-                    "",
-                    None,
-                ),
-                step(
-                    2,
-                    "Stamp the greeting in dusk ink on the label and let it dry for a minute.",
-                    "",
-                    None,
-                ),
-                step(
-                    3,
-                    "Raise the label on four foam squares, in the middle of the sash.",
-                    "",
-                    None,
-                ),
-                step(4, "Write inside: You made our week.", "", None),
-            ])],
-        ),
-    ]
+fn late() -> LateCut {
+    let mut late = late_cut(PieceId(1), size(88, 28), 8, ["sill", "rail"]);
+    late.makes[0].showing = Some(FaceId(1));
+    late.makes[1].showing = Some(FaceId(0));
+    late.with = Some(ToolId(0));
+    late.at_the_card = true;
+    late
 }
 
-fn section(anchor: &str, title: &str, blocks: Vec<Block>) -> Section {
-    Section { anchor: anchor.into(), title: words(title), start: Start::Below, blocks }
+fn greetings() -> Vec<Greeting> {
+    let words = ["Thank you, neighbour", "Hello", "Well done", "Get well soon"];
+    let all = words.into_iter().map(|words| Greeting {
+        words: text(words),
+        stamped: Some(size(28, 8)),
+        stamps: Some(ToolId(2)),
+        ink: Some(ToolId(3)),
+        label: Label {
+            outline: Outline { shape: Shape::Rounded, size: size(40, 20) },
+            punch: Some(ToolId(1)),
+            site: Site::default(),
+        },
+        of: OAT,
+        mat: None,
+        ..greeting(words)
+    });
+    all.collect()
 }
 
-/// A handout with every kind of block.
-pub(crate) fn handout() -> Document {
-    let mut link = Inline::plain("the cut plan");
-    link.link = Some("cut".into());
-    let fronts =
-        [("Thank you", false), ("Hello", false), ("With love", true), ("Welcome", false)]
-            .map(|(title, tall)| Figure {
-                drawing: front(tall, "E"),
-                alt: format!("The front of {title}"),
-                caption: Some(words(title)),
-                scale: ScaleWish::Shared(2),
-                says_scale: true,
-            });
-    let mut quoted = Inline::plain("Thank you, neighbour");
-    quoted.look = Look::Quoted;
-    let cover = section(
-        "cover",
-        "Lantern Walk",
-        vec![
-            Block::Paragraph(
-                Tone::Lead,
-                words(
-                    "Six note cards from a single 8 × 8 in sheet, for an evening at the table.",
-                ),
-            ),
-            Block::Figures(fronts.to_vec()),
-            Block::Paragraph(
-                Tone::Body,
-                vec![
-                    Inline::plain(
-                        "The office of a waffle: efficient fluffy offices. Read on at ",
-                    ),
-                    link,
-                    Inline::plain(
-                        ", where every piece has a letter. Each greeting, such as ",
-                    ),
-                    quoted,
-                    Inline::plain(", is stamped on a label of 2 1/2 × 1 1/4 in; "),
-                    Inline::strong("keep the sheet’s rows upright"),
-                    Inline::plain(" while you cut."),
-                ],
-            ),
-            Block::Caution(Caution {
-                signal: "CAUTION".into(),
-                triangle: true,
-                text: words(
-                    "A trimmer’s blade cuts skin. Keep your fingers behind the rule, and close the blade when you put the trimmer down. Follow the rules of the place you are in.",
-                ),
-            }),
-        ],
-    );
-    let need = section(
-        "need",
-        "What you need",
-        vec![
-            Block::Table(supplies(5)),
-            Block::Heading { level: 3, text: words("Tools"), anchor: None },
-            Block::List(
-                Marker::Box,
-                vec![
-                    words("Trimmer that takes 12 in"),
-                    words("Tag punch, 2 1/2 × 1 1/4 in"),
-                    words(
-                        "Bone folder; a paper knife will do if its back is round and it is held flat along the fold",
-                    ),
-                ],
-            ),
-        ],
-    );
-    let cut = section(
-        "cut",
-        "Cut the sheet",
-        vec![
-            Block::Paragraph(
-                Tone::Body,
-                words(
-                    "Every piece comes from one sheet. Lay it with the rows upright; the ringed numbers give the order of the cuts.",
-                ),
-            ),
-            Block::Figure(figure(cut_plan(), "The sheet and its pieces")),
-            Block::Steps(cutting()),
-        ],
-    );
-    let mut blocks = Vec::new();
-    for (title, tall) in
-        [("Thank you", false), ("Hello", false), ("With love", true), ("Welcome", false)]
-    {
-        blocks.extend(card(title, tall));
-    }
-    let cards = section("cards", "Make the cards", blocks);
-    let check = section(
-        "check",
-        "Check the printout",
-        vec![
-            Block::Paragraph(
-                Tone::Remark,
-                words(
-                    "Print at 100 %. The upper bar is 6 in long, the lower one 150 mm.",
-                ),
-            ),
-            Block::Figure(Figure {
-                drawing: rulers(),
-                alt: "A ruler of 6 in and one of 150 mm".into(),
-                caption: None,
-                scale: ScaleWish::Full,
-                says_scale: false,
-            }),
-            Block::Heading { level: 2, text: words("Before you start"), anchor: None },
-            Block::Heading { level: 3, text: words("At the table"), anchor: None },
-            Block::List(
-                Marker::Dot,
-                vec![words("Fold on a flat table."), words("Let the ink dry.")],
-            ),
-            Block::Keep(vec![Block::Paragraph(
-                Tone::Body,
-                words("Ask at your post office before you post a raised card."),
-            )]),
-        ],
-    );
-    Document {
-        title: "Lantern Walk".into(),
-        language: "en".into(),
-        foot: foot(),
-        sections: vec![cover, need, cut, cards, check],
-    }
-}
-
-/// The handout many times over.
-pub(crate) fn long(times: usize) -> Document {
-    let mut document = handout();
-    let sections = document.sections.clone();
-    for time in 1..times {
-        document.sections.extend(sections.iter().cloned().map(|mut section| {
-            section.anchor = format!("{}{time}", section.anchor);
-            section
-        }));
-    }
-    document
-}
-
-/// Every block with names of forty characters and more, and too little room.
-pub(crate) fn crowded() -> Document {
-    let long = "Grandmother’s bluegreen lantern-walk ribbon";
-    let word = "Lanternwalkribbonbluegreengrandmotherspaper";
-    let mut sheet = cut_plan();
-    for mark in &mut sheet.marks {
-        if let Mark::Name { long: slot, .. } = mark {
-            *slot = Some(long.into());
-        }
-    }
-    // Slivers that hold no name, and dimensions with no room for their words.
-    for (index, x) in (0_u8..6).map(|it| (it, 20 + 2 * i64::from(it))) {
-        let rect = boxed(x, 40, 2, 12);
-        sheet.marks.push(area(rect, Stroke::Edge, face(index)));
-        sheet.marks.push(name(rect, &format!("S{index}"), long));
-        sheet.marks.push(dimension(Side::Bottom, boxed(x, 0, 2, 0), "1/4 in", 0));
-    }
-    let mut table = supplies(40);
-    for row in &mut table.rows {
-        row[2] = words(word);
-        row[3] = words(long);
-    }
-    let steps = (1_u8..=9)
-        .map(|it| {
-            let drawing = in_hand(96, 12, 10 + i64::from(it), "1 1/4 in");
-            step(
-                usize::from(it),
-                &format!("{long}. {word}. {long}."),
-                long,
-                Some(figure(drawing, long)),
-            )
-        })
-        .collect();
-    let caution = Caution {
-        signal: "WARNING".into(),
-        triangle: true,
-        text: words(&long.repeat(9)),
+fn cards() -> Vec<Card> {
+    let ink = Some(ToolId(3));
+    let stamped =
+        |words: &str| Inside { words: Some(text(words)), ink, ..Inside::default() };
+    let chosen = |words: &[&str]| Inside {
+        among: words.iter().map(|it| text(it)).collect(),
+        ..Inside::default()
     };
-    Document {
-        title: long.into(),
-        language: "en".into(),
-        foot: Foot { left: long.repeat(3), ..foot() },
-        sections: vec![section(
-            "one",
-            &format!("{long} {word}"),
-            vec![
-                Block::Figure(figure(shapes(), word)),
-                Block::Figure(figure(sheet.clone(), long)),
-                Block::Caution(caution),
-                Block::Table(table),
-                Block::Steps(steps),
-                Block::Beside(
-                    figure(sheet.clone(), word),
-                    vec![
-                        Block::Paragraph(Tone::Body, words(&long.repeat(6))),
-                        Block::List(Marker::Box, vec![words(word), words(long)]),
-                    ],
-                ),
-                Block::Figures(vec![figure(sheet.clone(), long); 5]),
-                Block::Heading {
-                    level: 2,
-                    text: words(word),
-                    anchor: Some("two".into()),
-                },
-                Block::Keep(vec![Block::List(Marker::Dot, vec![words(long); 12])]),
-            ],
-        )],
-    }
+    let raised = |at: usize| Layer {
+        raised: 4,
+        with: Some(ToolId(7)),
+        ..layer(Placed::Greeting(GreetingId(at)))
+    };
+    let across = |what| Layer { edge_to_edge: Some(Axis::Level), ..layer(what) };
+    let site = Site::default();
+    let mut thanks = card(
+        "Thank you",
+        Stands::Wide,
+        vec![
+            Layer { up: from(Side::Bottom, 12), ..across(Placed::Piece(PieceId(0))) },
+            Layer { up: from(Side::Bottom, 18), ..raised(0) },
+        ],
+    );
+    thanks.inside = stamped("You made our week");
+    thanks.tips = vec![text("Leave a line of the base showing below the sash.")];
+    let gap = Length::inch(1, 8);
+    let mut hello = card(
+        "Hello",
+        Stands::Wide,
+        vec![
+            Layer { up: from(Side::Bottom, 20), ..across(Placed::Late(LateId(0), 1)) },
+            Layer {
+                up: Along::Beyond { of: 0, side: Side::Bottom, gap, site },
+                showing: Some(FaceId(1)),
+                ..across(Placed::Late(LateId(0), 0))
+            },
+            Layer { up: Along::Straddling { of: 0, side: Side::Top, site }, ..raised(1) },
+        ],
+    );
+    hello.inside = chosen(&["Write soon", "See you under the trees"]);
+    let mut done = card(
+        "Well done",
+        Stands::Tall,
+        vec![
+            Layer {
+                edge_to_edge: Some(Axis::Upright),
+                across: from(Side::Left, 0),
+                ..layer(Placed::Piece(PieceId(2)))
+            },
+            Layer { across: from(Side::Right, 4), up: from(Side::Top, 16), ..raised(2) },
+        ],
+    );
+    done.inside = stamped("We knew you could");
+    let mut get_well = card(
+        "Get well",
+        Stands::Tall,
+        vec![
+            layer(Placed::Piece(PieceId(3))),
+            Layer { up: from(Side::Bottom, 12), ..raised(3) },
+        ],
+    );
+    get_well.inside = stamped("Rest and be spoiled");
+    let tile = |showing, across| Layer {
+        showing: Some(FaceId(showing)),
+        across,
+        ..layer(Placed::Piece(PieceId(4)))
+    };
+    let mut pips = card(
+        "Three pips",
+        Stands::Wide,
+        vec![
+            tile(1, from(Side::Left, 6)),
+            tile(0, Along::Center),
+            tile(1, from(Side::Right, 6)),
+        ],
+    );
+    pips.base = BaseId(1);
+    pips.inside = Inside::default();
+    vec![thanks, hello, done, get_well, pips]
 }
