@@ -1,11 +1,13 @@
 //! One test binary, by capability.
 
+mod command;
 mod cutting;
 mod cutting_cross;
 mod cutting_known;
 mod demos;
 mod describe;
 mod diagnostics;
+mod docs;
 mod drawings;
 mod drawn;
 mod export;
