@@ -20,6 +20,7 @@ mod own_plan;
 mod own_way;
 mod pdf;
 mod plan;
+mod plan_large;
 mod plan_notes;
 mod post;
 mod random;
