@@ -6,6 +6,7 @@ mod cutting_known;
 mod demos;
 mod describe;
 mod diagnostics;
+mod drawings;
 mod drawn;
 mod export;
 mod fit;

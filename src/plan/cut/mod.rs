@@ -18,8 +18,8 @@ mod select;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
-pub use engine::knapsack;
 pub use drawn::{Pencil, drawn};
+pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
 pub use kept::{Kept, KeptFault, KeptPaper, KeptPart};
 pub use own::{OwnWay, own_way};
