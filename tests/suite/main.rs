@@ -1,4 +1,4 @@
-//! One test binary, by capability.
+//! One test binary, by capability, in reading order.
 
 mod command;
 mod cutting;
@@ -23,6 +23,7 @@ mod own_plan;
 mod own_way;
 mod pdf;
 mod plan;
+mod plan_large;
 mod plan_notes;
 mod post;
 mod random;
