@@ -1,4 +1,4 @@
-//! One test binary, by capability, in reading order.
+//! One test binary, by capability.
 
 mod command;
 mod cutting;
