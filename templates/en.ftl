@@ -151,12 +151,11 @@ caution-last = Local rules and the instructions that come with each tool come fi
 ## What to have at hand
 
 need-title = { $reader ->
-    [class] On the table
+    [class] On the table, shared
     [kit] What you need at home
     [travel] What you need at home
    *[maker] Tools
 }
-need-shared = Tools are shared at the table. Tick off what you can see.
 need-pen = a pen
 need-instead = { $tool }. Without one: { $instead }
 
@@ -192,8 +191,7 @@ good-order = { $good }, order number { $number }
 
 ## The bag
 
-bag-title = In your bag
-bag-received = Tick off what you find before you begin.
+bag-title = In your bag: tick off what you find
 bag-summary = What the bag holds: how many, what, and how large.
 bag-count = Count
 bag-what = What
@@ -509,9 +507,9 @@ late-stays = What stays is the { $stays }.
 late-keep = Keep the { $part } for the card { $card }.
 
 
-how-tape = Tape goes along the edges, a little way in.
+how-tape = Tape goes along the edges.
 how-glue = Spread glue thinly, up to the edges, and press the layer down.
-how-foam = Foam squares go near the corners, clear of the edges. Peel off their covers last.
+how-foam = Foam squares go on the back, near the corners but clear of the edges; peel off their covers last.
 
 
 ## Cards
@@ -523,7 +521,6 @@ card-takes = Fold { $fold ->
     [right] on the right
    *[bottom] at the bottom
 }. Lay ready: { $items }.
-front-caption = The front, { $size }.
 front-alt-short = The finished front of { $card }.
 front-alt = The front of { $card }, { $size }, with the fold { $fold ->
     [left] on the left
@@ -548,14 +545,11 @@ fix-glue = { $named ->
 } { $back }.
 fix-with = Put the { $tool } on { $back }.
 fix-plain = Put glue or tape on { $back }.
-fix-raised = { $count ->
-    [1] Put a foam square in the middle of { $back }.
-   *[other] Put { $count } foam squares on { $back }.
-}
-lay-it = { $raised ->
-    [yes] Set it { $how }.
-   *[no] Lay it { $how }.
-}
+set-raised = Set the { $what } on { $count ->
+    [one] a foam square
+   *[other] { $count } foam squares
+}: { $how }.
+lay-it = Lay it { $how }.
 face-up = with the { $face } showing
 pattern-stands = { $turn ->
     [none] pattern upright
@@ -564,15 +558,12 @@ pattern-stands = { $turn ->
    *[over] pattern upside down
 }
 
-# Where a layer sits; follows "Lay it" or "Set it".
+# Where a layer sits; follows "Lay it".
 place-middle = right in the middle
-place-spans = { $axis ->
-    [level] from side to side
-   *[upright] from top to bottom
-}
+place-spans = edge to edge
 place-center = { $axis ->
-    [level] centred from side to side
-   *[upright] centred from top to bottom
+    [level] centred across
+   *[upright] centred up and down
 }
 place-flush = { $fold ->
     [yes] along the fold
@@ -585,20 +576,20 @@ place-flush = { $fold ->
 }
 place-from = { $fold ->
     [yes] { $side ->
-        [left] { $off } in from the fold
-        [right] { $off } in from the fold
+        [left] { $off } from the fold
+        [right] { $off } from the fold
        *[other] { $off } below the fold
     }
    *[no] { $side ->
-        [left] { $off } in from the left edge
+        [left] { $off } from the left edge
         [top] { $off } below the top edge
-        [right] { $off } in from the right edge
+        [right] { $off } from the right edge
        *[bottom] { $off } above the bottom edge
     }
 }
 place-center-of = { $axis ->
-    [level] centred on the { $of } from side to side
-   *[upright] centred on the { $of } from top to bottom
+    [level] centred across the { $of }
+   *[upright] centred up and down the { $of }
 }
 place-touching = { $side ->
     [left] touching the { $of } on its left
@@ -614,18 +605,18 @@ place-beyond = { $side ->
 }
 place-straddling = its middle on the { $edge } of the { $of }
 place-level-with = flush with the { $edge } of the { $of }
-place-within = { $inset } in from the { $edge } of the { $of }
+place-within = { $inset } from the { $edge } of the { $of }
 
 trim-flush = Open the card. From the inside, trim what hangs over of the { $what } flush with the base.
 inside-open = Open the card. This goes on the { $half ->
     [lower] lower half
    *[right] right half
 }.
-inside-stamp = Inside, in the middle of the { $half ->
+inside-stamp = Inside, on the { $half ->
     [lower] lower half
    *[right] right half
-}, stamp { $words } in { $ink }. Let it dry before you close the card.
-inside-write = Inside, in the middle of the { $half ->
+}, stamp { $words } in { $ink }; let it dry.
+inside-write = Inside, on the { $half ->
     [lower] lower half
    *[right] right half
 }, write { $words }.
@@ -646,8 +637,8 @@ envelope-with = { $count ->
    *[other] { $cards } go into the envelopes that come with their bases.
 }
 envelope-post = { $raised ->
-    [yes] Raised layers make a card thick. Before you post one, ask your postal operator what size, thickness and weight a letter may have.
-   *[no] Before you post a card, ask your postal operator what size, thickness and weight a letter may have.
+    [yes] Raised layers make a card thick: before you post one, ask your postal operator about size, thickness and weight.
+   *[no] Before you post a card, ask your postal operator about size, thickness and weight.
 }
 
 

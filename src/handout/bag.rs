@@ -21,9 +21,7 @@ struct Row {
 /// The bag as it is opened.
 pub(super) fn received(w: &Writer<'_>) -> Vec<Section> {
     let Some(table) = table(w) else { return Vec::new() };
-    let text = w.tell("bag-received", &[]);
-    let blocks = vec![Block::Paragraph(Tone::Body, text), table];
-    of_blocks("bag", w.tell("bag-title", &[]), blocks)
+    of_blocks("bag", w.tell("bag-title", &[]), vec![table])
 }
 
 /// The bag as it is packed, with the tools that go along on a journey.

@@ -31,7 +31,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     }
     let mut texts = Vec::new();
     for task in &tasks {
-        texts.extend(steps(w, id, card, front, task));
+        texts.extend(steps(w, card, front, task));
     }
     let steps = texts.into_iter().enumerate().map(|(at, text)| Step {
         number: (at + 1).to_string(),
@@ -60,11 +60,10 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
 }
 
 fn figure(w: &Writer<'_>, id: CardId, card: &Card, front: &Front) -> Figure {
-    let size = w.words.size(front.size);
     Figure {
         drawing: fronts::measured(w, front, &front.layers, &card.layers),
         alt: fronts::alt(w, id, front, &front.layers, &card.layers),
-        caption: Some(w.tell("front-caption", &[("size", size.into())])),
+        caption: None,
         scale: ScaleWish::Shared(CARDS),
         says_scale: true,
     }
@@ -147,7 +146,6 @@ fn uses(card: &Card, late: LateId) -> impl Iterator<Item = usize> {
 /// The steps of a task.
 fn steps(
     w: &Writer<'_>,
-    id: CardId,
     card: &Card,
     front: &Front,
     task: &Task,
@@ -156,7 +154,7 @@ fn steps(
     let mut text = match task.act {
         Act::Attach(_, at) => {
             steps.extend(late_step(w, card, &card.layers, at));
-            steps.push(w.attach(id, front, &card.layers, &front.layers, at));
+            steps.push(w.attach(front, &card.layers, &front.layers, at));
             Text::new()
         }
         Act::TrimFlush(_, at) => {
@@ -165,12 +163,12 @@ fn steps(
         }
         Act::AttachInside(_, at) => {
             steps.extend(late_step(w, card, &card.inside.layers, at));
-            let attach = w.attach(id, front, &card.inside.layers, &front.inside, at);
+            let attach = w.attach(front, &card.inside.layers, &front.inside, at);
             sentences([w.tell("inside-open", &[("half", half(front).into())]), attach])
         }
         Act::AttachEnvelope(_, at) => {
             steps.extend(late_step(w, card, &card.envelope, at));
-            let attach = w.attach(id, front, &card.envelope, &front.envelope, at);
+            let attach = w.attach(front, &card.envelope, &front.envelope, at);
             sentences([w.tell("envelope-take", &[]), attach])
         }
         Act::StampInside(_) => stamp_inside(w, card, front),

@@ -53,7 +53,7 @@ pub(super) fn alt(
 ) -> String {
     let layers = sets.iter().zip(layers).enumerate().map(|(at, (set, _))| {
         let name = plain(&w.placed(set.what));
-        let place = w.place(card, front, layers, at).join(&w.say("list-comma", &[]));
+        let place = w.place(front, layers, at).join(&w.say("list-comma", &[]));
         w.say("front-alt-layer", &[("name", name.into()), ("place", place.into())])
     });
     let layers = layers.collect::<Vec<_>>().join(&w.say("list-semicolon", &[]));
