@@ -41,7 +41,12 @@ name-with-letter = { $name }{ "\u00A0" }({ $letter })
 name-offcut = offcut
 label-named = label { $words }
 label-any = label
-label-blank = blank label
+label-blank = { $count ->
+    [one] blank label
+   *[other] blank labels
+}
+# Labels that are cut alike, with their greetings.
+labels-named = labels { $words }
 strip-for-label = strip for the { $label }
 mat-of-label = mat for the { $label }
 base-named = { $name } base
@@ -140,8 +145,8 @@ caution-scissors = Sharp points and edges. Scissors can cut and prick. Sit down 
 caution-punch = Punch. It can pinch or bruise a finger. Keep fingers out of the opening, and press it down on a firm table.
 caution-heat = Hot tool. It burns skin at a touch and scorches paper. Rest it on its stand, never leave it alone, and unplug it after use. For adults only.
 caution-small-parts = Small parts, such as foam squares. A small child can choke on them. Keep them away from children under 3.
-caution-moving = Blades and hot tools in a moving vehicle. A jolt can make them slip and hurt you or others. Use none while it moves; wait for a stop.
-caution-luggage = Blades in your luggage. They may be taken from you, and can cut whoever opens the bag. Pack them closed and wrapped, and ask your carrier what is allowed before you travel.
+caution-moving = Blades and hot tools in a moving vehicle. A jolt can make them slip and hurt someone. Use none while it moves.
+caution-luggage = Blades in your luggage. They can cut whoever opens it, and may be taken from you. Wrap them, and ask your carrier before you travel what is allowed.
 caution-glue = Wet glue marks paper and tables and makes thin paper curl. Spread it thinly over scrap paper, and use it as its label says.
 caution-ink = Ink stains hands, clothes and tables. Cover the table, close the pad after use, and keep damp stamps off the cards.
 caution-order = Cut in the order of the steps. A wrong first cut can’t be undone.
@@ -152,7 +157,7 @@ caution-last = Local rules and the instructions that come with each tool come fi
 
 need-title = { $reader ->
     [class] On the table, shared
-    [kit] What you need at home
+    [kit] What you need
     [travel] What you need at home
    *[maker] Tools
 }
@@ -637,13 +642,13 @@ envelope-with = { $count ->
    *[other] { $cards } go into the envelopes that come with their bases.
 }
 envelope-post = { $raised ->
-    [yes] Raised layers make a card thick: before you post one, ask your postal operator about size, thickness and weight.
-   *[no] Before you post a card, ask your postal operator about size, thickness and weight.
+    [yes] Raised cards are thick: ask your postal operator about size, thickness and weight.
+   *[no] Ask your postal operator about size, thickness and weight.
 }
 
 
 ## Check bar
 
 check-title = Is this printed at true size?
-check-text = Hold a ruler to the bars: { $inches } and { $millimetres }. If they differ, print again at 100 %, without fitting to the page.
+check-text = These bars are { $inches } and { $millimetres } long. If your ruler disagrees, print again at 100 %.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.

@@ -182,7 +182,7 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                     rows.push(row);
                 }
                 PartOf::Label(greeting) => {
-                    rows.extend(labels(w, part, greeting, name));
+                    rows.push(labels(w, part, greeting, name));
                 }
                 PartOf::LabelMat(greeting) => {
                     if !w.is_ahead(Act::MatLabel(greeting)) {
@@ -195,25 +195,32 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
     rows
 }
 
-/// The labels that are cut as one part: all in one row while they are blank.
-fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, name: Text) -> Vec<Row> {
-    let stamped = part.greetings.iter().any(|it| w.is_ahead(Act::StampGreeting(it.0)));
-    if part.greetings.len() > 1 && !stamped {
-        let punched = w.project.greetings[first.0].label.punch.is_some()
-            && w.is_ahead(Act::PunchLabel(first));
-        let blank = w.lettered(w.tell("label-blank", &[]), Some(part));
-        let (what, size) = if punched {
-            (blank, w.project.greetings[first.0].label.outline.size)
-        } else {
-            (name, part.size)
-        };
-        return vec![Row { count: part.per_kit, what, size: Some(size) }];
+/// The labels that are cut as one part, in one row.
+fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
+    if part.greetings.len() <= 1 {
+        let (what, size) = label(w, first, strip, part.size);
+        return Row { count: part.per_kit, what, size: Some(size) };
     }
-    let each = part.greetings.iter().map(|(greeting, count)| {
-        let (what, size) = label(w, *greeting, name.clone(), part.size);
-        Row { count: *count, what, size: Some(size) }
-    });
-    each.collect()
+    let outline = &w.project.greetings[first.0].label;
+    let whole = outline.punch.is_none() || w.is_ahead(Act::PunchLabel(first));
+    let stamped =
+        part.greetings.iter().all(|it| w.is_ahead(Act::StampGreeting(it.0)));
+    let words = part.greetings.iter();
+    let words = words.map(|it| w.quoted(&w.project.greetings[it.0.0].words)).collect();
+    let name = if stamped {
+        w.tell("labels-named", &[("words", w.list(words).into())])
+    } else {
+        w.tell("label-blank", &[("count", part.per_kit.into())])
+    };
+    let what = if whole { w.lettered(name, Some(part)) } else { strip };
+    let stamped = if stamped { "yes" } else { "no" };
+    let matted = part.greetings.iter().all(|it| w.is_ahead(Act::MatLabel(it.0)));
+    let matted = if matted { "yes" } else { "no" };
+    let values =
+        [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
+    let size = if whole { outline.outline.size } else { part.size };
+    let what = w.tell("bag-label", &values);
+    Row { count: part.per_kit, what, size: Some(size) }
 }
 
 /// A label, or the strip it will be punched from.
