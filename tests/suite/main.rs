@@ -2,18 +2,26 @@
 
 mod cutting;
 mod cutting_cross;
+mod cutting_known;
+mod demos;
 mod describe;
 mod diagnostics;
+mod drawings;
+mod drawn;
 mod export;
 mod fit;
 mod fronts;
 mod hand_made;
 mod handout;
 mod json_schema;
+mod kept;
+mod keys;
 mod layout;
+mod own_plan;
 mod own_way;
 mod pdf;
 mod plan;
+mod plan_notes;
 mod post;
 mod random;
 mod readback;

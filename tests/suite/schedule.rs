@@ -6,7 +6,7 @@ pub(crate) mod made_up;
 mod plain;
 
 use leafwright::geom::{Axis, Length, Size};
-use leafwright::plan::cut::{Becomes, Leaf, Pattern, Schedule, Tree, schedule};
+use leafwright::plan::cut::{Becomes, Hand, Leaf, Pattern, Schedule, Tree, schedule};
 use leafwright::project::{Trimmer, TrimmerKind};
 
 use crate::random::Random;
@@ -122,7 +122,12 @@ fn a_sheet_of_eight_takes_the_marks_six_three_and_one_and_a_quarter() {
     let found = schedule(&patterns, &trimmer(1, q(1)));
     check(&patterns, &found, &trimmer(1, q(1)));
     assert!(found.proven);
-    assert_eq!(marks_of(&found), [q(24), q(12), q(5)]);
+    let mut marks = marks_of(&found);
+    marks.sort_unstable();
+    assert_eq!(marks, [q(5), q(12), q(24)]);
+    // The trim comes first, and no part has to be laid aside.
+    assert_eq!(found.steps[0].mark, q(24));
+    assert!(!found.steps.iter().any(|it| matches!(it.hand, Hand::Aside(_))));
     // The 2 1/2 in strip is what remains, so nobody measures it.
     assert!(found.steps.iter().any(|it| it.slack && it.stays.1 == Becomes::Part(1)));
 }
@@ -168,9 +173,29 @@ fn a_chain_of_ten_thousand_cuts_is_ordered() {
 }
 
 #[test]
+fn plans_too_large_to_search_are_ordered_all_the_same() {
+    let mut random = Random::new(51);
+    for n in [30, 150] {
+        let mut patterns = Vec::new();
+        while patterns.len() < n {
+            for it in sheets(&mut random, 3, 9, 5) {
+                patterns.push(one(it.size, to_tree(&it), 2));
+            }
+        }
+        let trimmer = trimmer(3, l(6));
+        let found = schedule(&patterns, &trimmer);
+        check(&patterns, &found, &trimmer);
+        let apart =
+            patterns.iter().map(|it| schedule(std::slice::from_ref(it), &trimmer));
+        let apart: u32 = apart.map(|it| it.marks).sum();
+        assert!(found.marks * 2 < apart, "{} of {apart}", found.marks);
+    }
+}
+
+#[test]
 fn thousands_of_schedules_can_be_carried_out() {
     let mut random = Random::new(20);
-    for _ in 0..3000 {
+    for round in 0..2000 {
         let patterns: Vec<Pattern> = sheets(&mut random, 3, 8, 4)
             .iter()
             .map(|it| {
@@ -183,7 +208,9 @@ fn thousands_of_schedules_can_be_carried_out() {
         check(&patterns, &found, &trimmer);
         assert!(found.at_least <= found.marks);
         assert_eq!(found.proven, found.at_least == found.marks);
-        assert_eq!(found, schedule(&patterns, &trimmer), "the same order every time");
+        if round % 16 == 0 {
+            assert_eq!(found, schedule(&patterns, &trimmer), "the same order every time");
+        }
     }
 }
 

@@ -2,9 +2,7 @@
 
 use crate::diag::Diagnostic;
 use crate::geom::Size;
-use crate::plan::cut::{
-    Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, own_way,
-};
+use crate::plan::cut::{Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, own_way};
 use crate::project::{OwnCutting, Project, Trimmer};
 
 /// The plan with her cuts in her order; `None` if they don't add up.

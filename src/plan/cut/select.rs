@@ -15,7 +15,11 @@ use crate::plan::cut::{Leaf, Pattern, Tree};
 use crate::project::Trimmer;
 
 /// Search steps that suit a plan of a few sheets: well under a second.
-pub const TIDY_BUDGET: u64 = 6_000_000;
+pub const TIDY_BUDGET: u64 = 8_000_000;
+
+/// What a cut, an extent and chance weigh when parts are rearranged, by round.
+const TASTES: [(u32, u32, u32); 6] =
+    [(4, 3, 0), (3, 6, 3), (6, 1, 4), (1, 4, 6), (2, 2, 12), (1, 8, 2)];
 
 /// What [`tidy`] found.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -38,13 +42,16 @@ pub fn tidy(
     budget: u64,
 ) -> Tidied {
     let mut work = Work::new(patterns, free, trimmer, budget);
-    // A round without a gain says that there is nothing more to gain.
-    for round in 0..8 {
+    // Each round looks for something else; when none of them gains, all is done.
+    let rounds = TASTES.len();
+    let mut idle = 0;
+    for round in 0..4 * rounds {
         let before = work.best;
         for pattern in 0..patterns.len() {
             work.improve(pattern, round);
         }
-        if work.best == before && round >= 2 || work.spent >= budget {
+        idle = if work.best == before { idle + 1 } else { 0 };
+        if idle == rounds || work.spent >= budget {
             break;
         }
     }
@@ -89,9 +96,9 @@ impl<'a> Work<'a> {
     }
 
     /// Tries every region of a pattern, larger ones first.
-    fn improve(&mut self, pattern: usize, round: u64) {
-        let tastes = [(4, 3, 0), (3, 6, 3), (6, 1, 4)];
-        let (cut, mark, chance) = tastes[usize::try_from(round % 3).unwrap_or(0)];
+    fn improve(&mut self, pattern: usize, round: usize) {
+        let (cut, mark, chance) = TASTES[round % TASTES.len()];
+        let taste = Taste { cut, mark, chance, seed: round as u64 };
         let mut next = 0;
         let mut flat = self.flat(pattern);
         let mut regions = self.regions(&flat);
@@ -101,7 +108,6 @@ impl<'a> Work<'a> {
                 return;
             }
             let Some(parts) = Parts::new(&region.items) else { continue };
-            let taste = Taste { cut, mark, chance, seed: round };
             let ways = parts.ways(region.room, taste, &mut self.spent);
             let mut better = None;
             for way in ways {

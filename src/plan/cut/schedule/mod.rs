@@ -2,11 +2,13 @@
 //!
 //! The cuts of all patterns of one paper are ordered together, for the fewest
 //! settings of the mark: `forest` turns the trees into plates and the cuts that
-//! they need, `marks` finds the order, `steps` writes it out.
+//! they need, `marks` finds the order (`plenty` for huge ones), `polish` chooses among
+//! equals, `steps` writes it out.
 
 mod forest;
 mod marks;
 mod plenty;
+mod polish;
 mod steps;
 
 use crate::geom::{Axis, Length, Rect, Size};
@@ -19,7 +21,7 @@ use forest::Forest;
 pub fn schedule(patterns: &[Pattern], trimmer: &Trimmer) -> Schedule {
     let forest = Forest::new(patterns, trimmer.narrowest);
     let order = marks::order(&forest);
-    let schedule = steps::carry_out(&forest, patterns, trimmer, &order.settings)
+    let schedule = polish::polished(&forest, patterns, trimmer, order.settings)
         .expect("the search ends when all is cut");
     let at_least = u32::try_from(order.at_least).unwrap_or(u32::MAX);
     let proven = schedule.marks <= at_least;

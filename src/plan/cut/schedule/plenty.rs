@@ -30,10 +30,12 @@ pub(super) fn order(forest: &Forest) -> Vec<usize> {
         let most = (0..work.ready.len()).rev().max_by_key(|&mark| work.ready[mark].len());
         match most {
             Some(mark) if !work.ready[mark].is_empty() => {
-                settings.push(mark);
+                let mut useful = false;
                 while let Some(op) = work.ready[mark].pop() {
+                    useful |= !work.done[op];
                     work.finish(op);
                 }
+                settings.extend(useful.then_some(mark));
             }
             _ => return settings,
         }

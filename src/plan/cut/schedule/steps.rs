@@ -13,29 +13,83 @@ use crate::plan::cut::schedule::{Becomes, Hand, Schedule, Step};
 use crate::plan::cut::{Leaf, Pattern, Tree};
 use crate::project::Trimmer;
 
-/// Carries out an order of marks; `None` if it leaves something uncut.
+/// Carries out an order of marks; `None` if it leaves something uncut, or sets a
+/// mark for nothing.
 pub(super) fn carry_out(
     forest: &Forest,
     patterns: &[Pattern],
     trimmer: &Trimmer,
     settings: &[usize],
-) -> Option<Schedule> {
+) -> Option<Carried> {
     let mut bench = Bench::new(forest, patterns);
     for &mark in settings {
+        let before = bench.steps.len();
         bench.set_mark(mark);
+        if bench.steps.len() == before {
+            return None;
+        }
     }
     if bench.n_done < forest.ops.len() {
         return None;
     }
     bench.name_parts();
-    let laid = (0..patterns.len()).map(|idx| bench.laid(idx)).collect();
-    let mut schedule = Schedule { laid, steps: bench.steps, ..Schedule::default() };
+    let mut schedule = Schedule { steps: bench.steps, ..Schedule::default() };
     for step in &schedule.steps {
         schedule.marks += u32::from(step.moves);
         schedule.turns += u32::from(step.turn);
         schedule.strokes = schedule.strokes.saturating_add(step.strokes(trimmer));
     }
-    Some(schedule)
+    Some(Carried { schedule, lying: bench.lying })
+}
+
+/// An order of marks, carried out.
+pub(super) struct Carried {
+    /// The steps, without the trees.
+    pub(super) schedule: Schedule,
+    /// The children of each plate as they lie, with their extents.
+    lying: Vec<Vec<(Length, Child)>>,
+}
+
+impl Carried {
+    /// The schedule with the trees laid as the steps cut them.
+    pub(super) fn finished(self, forest: &Forest) -> Schedule {
+        let laid = (0..forest.roots.len()).map(|idx| self.laid(forest, idx)).collect();
+        Schedule { laid, ..self.schedule }
+    }
+
+    /// The tree of a pattern with everything where the steps cut it.
+    fn laid(&self, forest: &Forest, pattern: usize) -> Tree {
+        let root = match forest.roots[pattern] {
+            Child::Leaf(leaf) => return Tree::Leaf(leaf),
+            Child::Plate(plate) => plate,
+        };
+        // Plates stand after their parents, so all below is built first. A plate
+        // with several instances is copied for all but one.
+        let last = forest.plates.iter().rposition(|it| it.pattern == pattern);
+        let mut trees: Vec<Option<Tree>> = vec![None; forest.plates.len()];
+        for plate in (root..=last.unwrap_or(root)).rev() {
+            let axis: Axis = forest.plates[plate].axis;
+            let mut tree = None;
+            let lying = &self.lying[plate];
+            for (idx, &(at, child)) in lying.iter().enumerate().rev() {
+                let child = match child {
+                    Child::Leaf(leaf) => Tree::Leaf(leaf),
+                    Child::Plate(below) => {
+                        let again = lying[..idx].iter().any(|it| it.1 == child);
+                        let tree = &mut trees[below];
+                        let tree = if again { tree.clone() } else { tree.take() };
+                        tree.expect("built before")
+                    }
+                };
+                tree = Some(match tree {
+                    None => child,
+                    Some(rest) => Tree::cut(axis, at, child, rest),
+                });
+            }
+            trees[plate] = tree;
+        }
+        trees[root].take().expect("the root is built last")
+    }
 }
 
 /// The state of the work while the steps are made.
@@ -241,40 +295,6 @@ impl<'a> Bench<'a> {
                 off.1 = becomes;
             }
         }
-    }
-
-    /// The tree of a pattern with everything where the steps cut it.
-    fn laid(&self, pattern: usize) -> Tree {
-        let root = match self.forest.roots[pattern] {
-            Child::Leaf(leaf) => return Tree::Leaf(leaf),
-            Child::Plate(plate) => plate,
-        };
-        // Plates stand after their parents, so all below is built first. A plate
-        // with several instances is copied for all but one.
-        let last = self.forest.plates.iter().rposition(|it| it.pattern == pattern);
-        let mut trees: Vec<Option<Tree>> = vec![None; self.forest.plates.len()];
-        for plate in (root..=last.unwrap_or(root)).rev() {
-            let axis: Axis = self.forest.plates[plate].axis;
-            let mut tree = None;
-            let lying = &self.lying[plate];
-            for (idx, &(at, child)) in lying.iter().enumerate().rev() {
-                let child = match child {
-                    Child::Leaf(leaf) => Tree::Leaf(leaf),
-                    Child::Plate(below) => {
-                        let again = lying[..idx].iter().any(|it| it.1 == child);
-                        let tree = &mut trees[below];
-                        let tree = if again { tree.clone() } else { tree.take() };
-                        tree.expect("built before")
-                    }
-                };
-                tree = Some(match tree {
-                    None => child,
-                    Some(rest) => Tree::cut(axis, at, child, rest),
-                });
-            }
-            trees[plate] = tree;
-        }
-        trees[root].take().expect("the root is built last")
     }
 }
 

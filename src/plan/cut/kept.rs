@@ -1,0 +1,406 @@
+//! A cutting plan that is kept: written beside the description and read back.
+//!
+//! A kept plan is followed instead of a new search, so that a printed handout stays
+//! right when the program changes. It is only followed while it fits: what the
+//! description says about the paper, its sheets and its parts must be what the plan
+//! was made for. Nothing that is read is trusted; every cut is checked again.
+//!
+//! ```json
+//! {"cutting plan": 1, "lengths in": "1/14400 mm", "papers": [
+//!   {"paper": "lanterns",
+//!    "parts": [{"part": "sash", "size": [2011680, 731520], "count": 1}],
+//!    "patterns": [{"sheet": [2926080, 2926080], "sheets": 1,
+//!                  "cuts": ["upright 2011680", "level 731520", "part 0", "waste", "offcut"]}]}
+//! ]}
+//! ```
+//!
+//! Each cut gives the extent of its left or top part; both parts follow, the left
+//! or top one first.
+
+use serde::{Deserialize, Serialize};
+
+use crate::geom::{Axis, Length, Size, Unit};
+use crate::plan::cut::called;
+use crate::plan::cut::{Leaf, PaperCut, Part, Pattern, Token, Tree, Turning};
+use crate::project::{PaperId, Project};
+
+/// The plans of all papers.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Kept {
+    /// One row for each paper.
+    pub papers: Vec<KeptPaper>,
+}
+
+/// The plan of one paper and what it was made for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct KeptPaper {
+    /// The name of the paper.
+    pub paper: String,
+    /// The parts by name; trees name them by their index here.
+    pub parts: Vec<KeptPart>,
+    /// Ways to cut a sheet.
+    pub patterns: Vec<Pattern>,
+}
+
+/// A part as it was when the plan was made.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct KeptPart {
+    /// What it is called.
+    pub name: String,
+    /// Width × height.
+    pub size: Size,
+    /// How many all kits need.
+    pub count: u32,
+}
+
+/// Why a kept plan can't be followed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum KeptFault {
+    /// It is not JSON of this form; what the reader says.
+    NotReadable(String),
+    /// It was written by a later version.
+    OtherVersion(u64),
+    /// The paper is not in it.
+    NoSuchPaper(String),
+    /// A word among the cuts means nothing.
+    UnknownCut(String),
+    /// Cuts are missing or left over, or a number is out of all proportion.
+    OutOfForm(String),
+    /// The description has a part that the plan has not, or the other way round.
+    OtherParts(String),
+    /// A part has another size now: its name, the size in the plan, and now.
+    OtherSize(String, Size, Size),
+    /// Another number is needed now: the part, the number in the plan, and now.
+    OtherCount(String, u64, u64),
+    /// No sheet of that size is described.
+    OtherSheet(Size),
+    /// A part does not come out in its size: the part, what comes out, what it is.
+    DoesNotComeOut(String, Size, Size),
+    /// A part would lie on its side.
+    Turned(String),
+}
+
+impl KeptFault {
+    /// The fault as a lower-case phrase, lengths in a unit.
+    pub fn message(&self, unit: Unit) -> String {
+        let size = |it: &Size| it.show(unit);
+        match self {
+            Self::NotReadable(why) => format!("the kept plan can't be read: {why}"),
+            Self::OtherVersion(version) => {
+                format!(
+                    "the kept plan is of version {version}; this program reads {VERSION}"
+                )
+            }
+            Self::NoSuchPaper(paper) => format!("the kept plan has no paper `{paper}`"),
+            Self::UnknownCut(cut) => format!("the kept plan has a cut `{cut}`"),
+            Self::OutOfForm(what) => format!("the kept plan is damaged: {what}"),
+            Self::OtherParts(part) => {
+                format!("`{part}` is only in one of the kept plan and the description")
+            }
+            Self::OtherSize(part, kept, now) => format!(
+                "`{part}` is {} in the kept plan and {} in the description",
+                size(kept),
+                size(now)
+            ),
+            Self::OtherCount(part, kept, now) => {
+                format!("the kept plan makes {kept} of `{part}`; {now} are needed")
+            }
+            Self::OtherSheet(sheet) => {
+                format!(
+                    "the kept plan is for sheets of {}, which are not described",
+                    size(sheet)
+                )
+            }
+            Self::DoesNotComeOut(part, comes, wanted) => format!(
+                "the kept plan cuts `{part}` {}, but it is {}",
+                size(comes),
+                size(wanted)
+            ),
+            Self::Turned(part) => {
+                format!("the kept plan lays `{part}` on its side, against its pattern")
+            }
+        }
+    }
+}
+
+const VERSION: u64 = 1;
+const UNIT: &str = "1/14400 mm";
+/// A sheet is not longer than 100 m.
+const LONGEST: i64 = Length::mm(100_000).units();
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    #[serde(rename = "cutting plan")]
+    version: u64,
+    #[serde(rename = "lengths in")]
+    unit: String,
+    papers: Vec<PaperRow>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct PaperRow {
+    paper: String,
+    parts: Vec<PartRow>,
+    patterns: Vec<PatternRow>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct PartRow {
+    part: String,
+    size: [i64; 2],
+    count: u32,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct PatternRow {
+    sheet: [i64; 2],
+    sheets: u32,
+    cuts: Vec<String>,
+}
+
+impl Kept {
+    /// What is kept of the cutting of all papers.
+    pub fn new(project: &Project, cuts: &[PaperCut]) -> Self {
+        let papers = cuts.iter().map(|cut| KeptPaper {
+            paper: project.papers[cut.paper.0].name.words.clone(),
+            parts: kept_parts(project, &cut.parts),
+            patterns: cut.patterns.clone(),
+        });
+        Self { papers: papers.collect() }
+    }
+
+    /// The plan as JSON, with a line break at the end.
+    pub fn to_json(&self) -> String {
+        let sides = |it: Size| [it.width.units(), it.height.units()];
+        let papers = self.papers.iter().map(|it| PaperRow {
+            paper: it.paper.clone(),
+            parts: it
+                .parts
+                .iter()
+                .map(|it| PartRow {
+                    part: it.name.clone(),
+                    size: sides(it.size),
+                    count: it.count,
+                })
+                .collect(),
+            patterns: it
+                .patterns
+                .iter()
+                .map(|it| PatternRow {
+                    sheet: sides(it.sheet),
+                    sheets: it.copies,
+                    cuts: it.tree.tokens().map(word).collect(),
+                })
+                .collect(),
+        });
+        let file = File { version: VERSION, unit: UNIT.into(), papers: papers.collect() };
+        let mut json = serde_json::to_string_pretty(&file)
+            .expect("strings and numbers can be written");
+        json.push('\n');
+        json
+    }
+
+    /// Reads a plan back. It is sound in itself, but may not fit the description.
+    ///
+    /// # Errors
+    /// The first thing that is wrong with the text.
+    pub fn from_json(text: &str) -> Result<Self, KeptFault> {
+        // The version first, so that a later form is told as such.
+        let loose: serde_json::Value = serde_json::from_str(text)
+            .map_err(|it| KeptFault::NotReadable(it.to_string()))?;
+        match loose.get("cutting plan").and_then(serde_json::Value::as_u64) {
+            Some(VERSION) => {}
+            Some(other) => return Err(KeptFault::OtherVersion(other)),
+            None => return Err(KeptFault::NotReadable("it is no cutting plan".into())),
+        }
+        let file: File = serde_json::from_value(loose)
+            .map_err(|it| KeptFault::NotReadable(it.to_string()))?;
+        if file.unit != UNIT {
+            return Err(KeptFault::OutOfForm(format!(
+                "its lengths are in {}",
+                file.unit
+            )));
+        }
+        let papers: Result<Vec<KeptPaper>, KeptFault> =
+            file.papers.into_iter().map(read_paper).collect();
+        Ok(Self { papers: papers? })
+    }
+
+    /// The patterns of a paper, if the plan still fits what is described.
+    ///
+    /// `sheets` are the sizes that the paper comes in.
+    ///
+    /// # Errors
+    /// The first thing that does not fit.
+    pub fn patterns_for(
+        &self,
+        project: &Project,
+        paper: PaperId,
+        parts: &[Part],
+        sheets: &[Size],
+    ) -> Result<Vec<Pattern>, KeptFault> {
+        let name = &project.papers[paper.0].name.words;
+        let kept = self.papers.iter().find(|it| it.paper == *name);
+        let kept = kept.ok_or_else(|| KeptFault::NoSuchPaper(name.clone()))?;
+        let now = kept_parts(project, parts);
+        // Which part of the description each part of the plan is.
+        let mut which = Vec::with_capacity(kept.parts.len());
+        for part in &kept.parts {
+            let at = now.iter().position(|it| it.name == part.name);
+            let at = at.ok_or_else(|| KeptFault::OtherParts(part.name.clone()))?;
+            if which.contains(&at) {
+                return Err(KeptFault::OutOfForm(format!(
+                    "`{}` is in it twice",
+                    part.name
+                )));
+            }
+            if part.size != now[at].size {
+                let (name, size) = (part.name.clone(), now[at].size);
+                return Err(KeptFault::OtherSize(name, part.size, size));
+            }
+            which.push(at);
+        }
+        if let Some(missing) =
+            (0..now.len()).find(|it| now[*it].count > 0 && !which.contains(it))
+        {
+            return Err(KeptFault::OtherParts(now[missing].name.clone()));
+        }
+        let mut made = vec![0_u64; now.len()];
+        let mut patterns = Vec::with_capacity(kept.patterns.len());
+        for pattern in &kept.patterns {
+            if !sheets.contains(&pattern.sheet) {
+                return Err(KeptFault::OtherSheet(pattern.sheet));
+            }
+            for placed in pattern.tree.placements(pattern.sheet) {
+                let Leaf::Part { part, turned } = placed.leaf else { continue };
+                let Some(&at) = which.get(part) else {
+                    return Err(KeptFault::OutOfForm(format!("there is no part {part}")));
+                };
+                let (name, part) = (&now[at].name, &parts[at]);
+                let wanted = if turned { part.size.turned() } else { part.size };
+                if placed.rect.size != wanted {
+                    let (comes, name) = (placed.rect.size, name.clone());
+                    return Err(KeptFault::DoesNotComeOut(name, comes, wanted));
+                }
+                if turned && part.turning == Turning::Fixed {
+                    return Err(KeptFault::Turned(name.clone()));
+                }
+                made[at] = made[at].saturating_add(u64::from(pattern.copies));
+            }
+            let tokens: Vec<Token> = pattern
+                .tree
+                .tokens()
+                .map(|it| match it {
+                    Token::Leaf(Leaf::Part { part, turned }) => {
+                        Token::Leaf(Leaf::Part { part: which[part], turned })
+                    }
+                    Token::Leaf(_) | Token::Cut(..) => it,
+                })
+                .collect();
+            let tree = Tree::from_tokens(&tokens).expect("it was one tree before");
+            patterns.push(Pattern { tree, ..pattern.clone() });
+        }
+        for (part, made) in now.iter().zip(made) {
+            if made != u64::from(part.count) {
+                let (name, count) = (part.name.clone(), u64::from(part.count));
+                return Err(KeptFault::OtherCount(name, made, count));
+            }
+        }
+        Ok(patterns)
+    }
+}
+
+fn kept_parts(project: &Project, parts: &[Part]) -> Vec<KeptPart> {
+    let parts = parts.iter().map(|it| KeptPart {
+        name: called(project, it.of),
+        size: it.size,
+        count: it.count,
+    });
+    parts.collect()
+}
+
+/// A cut or leaf as it is written.
+fn word(token: Token) -> String {
+    match token {
+        Token::Cut(Axis::Upright, at) => format!("upright {}", at.units()),
+        Token::Cut(Axis::Level, at) => format!("level {}", at.units()),
+        Token::Leaf(Leaf::Waste) => "waste".into(),
+        Token::Leaf(Leaf::Keep) => "offcut".into(),
+        Token::Leaf(Leaf::Part { part, turned: false }) => format!("part {part}"),
+        Token::Leaf(Leaf::Part { part, turned: true }) => format!("part {part} turned"),
+    }
+}
+
+fn token(word: &str) -> Option<Token> {
+    let mut words = word.split(' ');
+    let token = match (words.next()?, words.next()) {
+        ("upright", Some(at)) => Token::Cut(Axis::Upright, length(at.parse().ok()?)?),
+        ("level", Some(at)) => Token::Cut(Axis::Level, length(at.parse().ok()?)?),
+        ("waste", None) => Token::Leaf(Leaf::Waste),
+        ("offcut", None) => Token::Leaf(Leaf::Keep),
+        ("part", Some(part)) => {
+            let turned = match words.next() {
+                None => false,
+                Some("turned") => true,
+                Some(_) => return None,
+            };
+            Token::Leaf(Leaf::Part { part: part.parse().ok()?, turned })
+        }
+        _ => return None,
+    };
+    words.next().is_none().then_some(token)
+}
+
+fn length(units: i64) -> Option<Length> {
+    (0 < units && units <= LONGEST).then_some(Length::from_units(units))
+}
+
+fn size([width, height]: [i64; 2]) -> Result<Size, KeptFault> {
+    match (length(width), length(height)) {
+        (Some(width), Some(height)) => Ok(Size::new(width, height)),
+        _ => Err(KeptFault::OutOfForm(format!("a size is {width} x {height}"))),
+    }
+}
+
+fn read_paper(row: PaperRow) -> Result<KeptPaper, KeptFault> {
+    let mut parts = Vec::with_capacity(row.parts.len());
+    for part in row.parts {
+        parts.push(KeptPart {
+            name: part.part,
+            size: size(part.size)?,
+            count: part.count,
+        });
+    }
+    let mut patterns = Vec::with_capacity(row.patterns.len());
+    for pattern in row.patterns {
+        let sheet = size(pattern.sheet)?;
+        let tokens = pattern
+            .cuts
+            .into_iter()
+            .map(|it| token(&it).ok_or(KeptFault::UnknownCut(it)));
+        let tokens: Vec<Token> = tokens.collect::<Result<_, _>>()?;
+        let tree = Tree::from_tokens(&tokens).ok_or_else(|| {
+            KeptFault::OutOfForm("cuts are missing or left over".into())
+        })?;
+        if pattern.sheets == 0 {
+            return Err(KeptFault::OutOfForm("a pattern is for no sheet".into()));
+        }
+        for placed in tree.placements(sheet) {
+            let Size { width, height } = placed.rect.size;
+            if width <= Length::ZERO || height <= Length::ZERO {
+                return Err(KeptFault::OutOfForm("a cut lies beyond its paper".into()));
+            }
+            if let Leaf::Part { part, .. } = placed.leaf
+                && part >= parts.len()
+            {
+                return Err(KeptFault::OutOfForm(format!("there is no part {part}")));
+            }
+        }
+        patterns.push(Pattern { sheet, tree, copies: pattern.sheets });
+    }
+    Ok(KeptPaper { paper: row.paper, parts, patterns })
+}

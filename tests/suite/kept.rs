@@ -1,0 +1,211 @@
+//! A cutting plan that is kept beside the description and read back.
+
+use leafwright::geom::{Axis, Length, Size, Unit};
+use leafwright::plan::cut::{
+    Kept, KeptFault, KeptPaper, KeptPart, Leaf, Part, PartOf, Pattern, Tree, Turning,
+};
+use leafwright::project::{PaperId, PieceId, Project};
+use leafwright::source::Site;
+
+use crate::hand_made;
+use crate::random::Random;
+
+fn s(sixteenths: i64) -> Length {
+    Length::inch(sixteenths, 16)
+}
+
+/// Two pieces on a sheet of 12 x 12 in, cut from two sheets.
+fn example() -> (Project, Vec<Part>, Kept) {
+    let mut project = hand_made::project();
+    let sizes = [("sash", Size::new(s(88), s(32))), ("tile", Size::new(s(44), s(56)))];
+    let mut parts = Vec::new();
+    for (idx, (name, size)) in sizes.into_iter().enumerate() {
+        project.pieces.push(hand_made::piece(name, size));
+        parts.push(Part {
+            of: PartOf::Piece(PieceId(idx)),
+            letter: "A".into(),
+            size,
+            turning: Turning::Fixed,
+            per_kit: 1,
+            count: 2,
+            late: Vec::new(),
+            greetings: Vec::new(),
+            site: Site::default(),
+        });
+    }
+    // The plan names the parts the other way round.
+    let tile = Tree::part(0);
+    let sash = Tree::part(1);
+    let waste = || Tree::Leaf(Leaf::Waste);
+    let row = Tree::cut(
+        Axis::Upright,
+        s(44),
+        Tree::cut(Axis::Level, s(56), tile, waste()),
+        waste(),
+    );
+    let tree = Tree::cut(
+        Axis::Level,
+        s(32),
+        Tree::cut(Axis::Upright, s(88), sash, waste()),
+        row,
+    );
+    let sheet = Size::new(s(192), s(192));
+    let kept_part =
+        |idx: usize| KeptPart { name: sizes[idx].0.into(), size: sizes[idx].1, count: 2 };
+    let kept = Kept {
+        papers: vec![KeptPaper {
+            paper: "leaf".into(),
+            parts: vec![kept_part(1), kept_part(0)],
+            patterns: vec![Pattern { sheet, tree, copies: 2 }],
+        }],
+    };
+    (project, parts, kept)
+}
+
+fn follow(
+    project: &Project,
+    parts: &[Part],
+    kept: &Kept,
+) -> Result<Vec<Pattern>, KeptFault> {
+    kept.patterns_for(project, PaperId(0), parts, &[Size::new(s(192), s(192))])
+}
+
+#[test]
+fn a_kept_plan_reads_back_the_same_and_fits() {
+    let (project, parts, kept) = example();
+    let json = kept.to_json();
+    let read = Kept::from_json(&json).expect("it was written so");
+    assert_eq!(read, kept);
+    assert_eq!(read.to_json(), json);
+    let patterns = follow(&project, &parts, &read).expect("it fits");
+    // Parts are found by name: the first leaf is the sash.
+    let first = patterns[0].tree.placements(patterns[0].sheet)[0].leaf;
+    assert_eq!(first, Leaf::Part { part: 0, turned: false });
+}
+
+#[test]
+fn a_plan_that_no_longer_fits_is_refused_with_both_numbers() {
+    let (project, parts, kept) = example();
+    let refused = |parts: &[Part]| follow(&project, parts, &kept).unwrap_err();
+
+    let mut other = parts.clone();
+    other[0].size.height = s(30);
+    assert_eq!(
+        refused(&other).message(Unit::Inch),
+        "`sash` is 5 1/2 x 2 in in the kept plan and 5 1/2 x 1 7/8 in in the description"
+    );
+    let mut other = parts.clone();
+    other[1].count = 3;
+    assert_eq!(
+        refused(&other).message(Unit::Inch),
+        "the kept plan makes 2 of `tile`; 3 are needed"
+    );
+    assert_eq!(refused(&parts[..1]), KeptFault::OtherParts("tile".into()));
+
+    let mut more = project.clone();
+    more.pieces.push(hand_made::piece("rail", Size::new(s(8), s(8))));
+    let mut other = parts.clone();
+    other.push(Part { of: PartOf::Piece(PieceId(2)), ..parts[0].clone() });
+    let fault = follow(&more, &other, &kept).unwrap_err();
+    assert_eq!(fault, KeptFault::OtherParts("rail".into()));
+
+    let fault =
+        kept.patterns_for(&project, PaperId(0), &parts, &[Size::new(s(136), s(176))]);
+    assert_eq!(fault.unwrap_err(), KeptFault::OtherSheet(Size::new(s(192), s(192))));
+
+    let mut renamed = project.clone();
+    renamed.papers[0].name.words = "bark".into();
+    let fault = follow(&renamed, &parts, &kept).unwrap_err();
+    assert_eq!(fault, KeptFault::NoSuchPaper("bark".into()));
+}
+
+#[test]
+fn a_plan_whose_cuts_do_not_make_the_parts_is_refused() {
+    let (project, parts, mut kept) = example();
+    let json = kept.to_json();
+    // The sash comes off 1/16 in too narrow.
+    let cut = |at: i64| format!("upright {}", s(at).units());
+    let read =
+        Kept::from_json(&json.replace(&cut(88), &cut(87))).expect("sound in itself");
+    let fault = follow(&project, &parts, &read).unwrap_err();
+    assert_eq!(
+        fault.message(Unit::Inch),
+        "the kept plan cuts `sash` 5 7/16 x 2 in, but it is 5 1/2 x 2 in"
+    );
+    // A part turned against its pattern.
+    let (tall, wide) = (Size::new(s(32), s(88)), Size::new(s(88), s(32)));
+    kept.papers[0].patterns = vec![Pattern {
+        sheet: Size::new(s(192), s(192)),
+        tree: Tree::cut(
+            Axis::Upright,
+            tall.width,
+            Tree::cut(
+                Axis::Level,
+                tall.height,
+                Tree::Leaf(Leaf::Part { part: 1, turned: true }),
+                Tree::Leaf(Leaf::Waste),
+            ),
+            Tree::Leaf(Leaf::Keep),
+        ),
+        copies: 2,
+    }];
+    assert_eq!(parts[0].size, wide);
+    let fault = follow(&project, &parts, &kept).unwrap_err();
+    assert_eq!(fault, KeptFault::Turned("sash".into()));
+}
+
+#[test]
+fn what_is_no_kept_plan_is_refused() {
+    let (_, _, kept) = example();
+    let json = kept.to_json();
+    for (from, to, says) in [
+        ("{", "[", "the kept plan can't be read"),
+        (
+            "\"cutting plan\": 1",
+            "\"cutting plan\": 2",
+            "of version 2; this program reads 1",
+        ),
+        ("\"cutting plan\": 1", "\"cutting\": 1", "it is no cutting plan"),
+        ("1/14400 mm", "furlongs", "its lengths are in furlongs"),
+        ("\"waste\"", "\"wasted\"", "a cut `wasted`"),
+        ("\"part 0\"", "\"part 7\"", "there is no part 7"),
+        ("\"sheets\": 2", "\"sheets\": 0", "for no sheet"),
+        ("\"part 0\",", "", "cuts are missing or left over"),
+        ("level 731520", "level 99999999", "a cut lies beyond its paper"),
+        ("level 731520", "level -5", "a cut `level -5`"),
+        ("level 731520", "level 99999999999999999999", "a cut `level 9999"),
+    ] {
+        let text = json.replacen(from, to, 1);
+        assert_ne!(text, json, "{from}");
+        let fault = Kept::from_json(&text).unwrap_err().message(Unit::Inch);
+        assert!(fault.contains(says), "{fault}");
+    }
+}
+
+#[test]
+fn no_damage_to_a_kept_plan_makes_a_panic() {
+    let (project, parts, kept) = example();
+    let json = kept.to_json();
+    let mut random = Random::new(77);
+    let mut refused = 0;
+    for _ in 0..3000 {
+        let mut bytes = json.clone().into_bytes();
+        for _ in 0..=random.below(3) {
+            let at = usize::try_from(random.below(bytes.len() as i64)).unwrap();
+            match random.below(3) {
+                0 => bytes[at] = b' ' + u8::try_from(random.below(90)).unwrap(),
+                1 => drop(bytes.remove(at)),
+                _ => bytes.insert(at, b'0' + u8::try_from(random.below(10)).unwrap()),
+            }
+        }
+        let Ok(text) = String::from_utf8(bytes) else { continue };
+        match Kept::from_json(&text).and_then(|it| follow(&project, &parts, &it)) {
+            Ok(patterns) => assert!(!patterns.is_empty()),
+            Err(fault) => {
+                refused += 1;
+                assert!(!fault.message(Unit::Mm).is_empty());
+            }
+        }
+    }
+    assert!(refused > 2000, "damage is not seen");
+}
