@@ -642,13 +642,13 @@ envelope-with = { $count ->
    *[other] { $cards } go into the envelopes that come with their bases.
 }
 envelope-post = { $raised ->
-    [yes] Raised cards are thick: ask your postal operator about size, thickness and weight.
-   *[no] Ask your postal operator about size, thickness and weight.
+    [yes] Raised cards are thick: check with your postal operator what it takes.
+   *[no] Check with your postal operator what it takes.
 }
 
 
 ## Check bar
 
 check-title = Is this printed at true size?
-check-text = These bars are { $inches } and { $millimetres } long. If your ruler disagrees, print again at 100 %.
+check-text = These bars are { $inches } and { $millimetres } long. If yours are not, print again at 100{ "\u00A0" }%.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.

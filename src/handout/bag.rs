@@ -203,8 +203,7 @@ fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
     }
     let outline = &w.project.greetings[first.0].label;
     let whole = outline.punch.is_none() || w.is_ahead(Act::PunchLabel(first));
-    let stamped =
-        part.greetings.iter().all(|it| w.is_ahead(Act::StampGreeting(it.0)));
+    let stamped = part.greetings.iter().all(|it| w.is_ahead(Act::StampGreeting(it.0)));
     let words = part.greetings.iter();
     let words = words.map(|it| w.quoted(&w.project.greetings[it.0.0].words)).collect();
     let name = if stamped {

@@ -1,8 +1,6 @@
 //! A section for each card: its front measured, what it takes, step by step.
 
-use crate::document::{
-    Block, Figure, ScaleWish, Section, Start, Step, Text, Tone,
-};
+use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone};
 use crate::geom::Side;
 use crate::handout::writer::{Writer, sentences};
 use crate::handout::{Wanted, When, cover, fronts, prepare};
@@ -144,12 +142,7 @@ fn uses(card: &Card, late: LateId) -> impl Iterator<Item = usize> {
 }
 
 /// The steps of a task.
-fn steps(
-    w: &Writer<'_>,
-    card: &Card,
-    front: &Front,
-    task: &Task,
-) -> Vec<Text> {
+fn steps(w: &Writer<'_>, card: &Card, front: &Front, task: &Task) -> Vec<Text> {
     let mut steps = Vec::new();
     let mut text = match task.act {
         Act::Attach(_, at) => {
@@ -188,12 +181,7 @@ fn steps(
 }
 
 /// Cuts a piece again, before the first layer that needs it.
-fn late_step(
-    w: &Writer<'_>,
-    card: &Card,
-    layers: &[Layer],
-    at: usize,
-) -> Option<Text> {
+fn late_step(w: &Writer<'_>, card: &Card, layers: &[Layer], at: usize) -> Option<Text> {
     let Placed::Late(late, _) = layers.get(at)?.what else { return None };
     let again = layers
         .iter()

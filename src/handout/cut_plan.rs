@@ -9,6 +9,9 @@ use crate::plan::Act;
 use crate::plan::cut::{Leaf, OwnCompared, PaperCut, Part};
 use crate::project::FaceId;
 
+/// The drawings of sheets that share a scale.
+const PLANS: u32 = 3;
+
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let mine = w.plan.cuts.iter().filter(|it| w.is_mine(Act::CutPaper(it.paper)));
     mine.flat_map(|cut| section(w, wanted, cut)).collect()
@@ -22,11 +25,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
     }
     if wanted.drawings {
         let figures = (0..cut.patterns.len()).map(|it| figure(w, cut, it));
-        let figures: Vec<Figure> = figures.collect();
-        blocks.extend(figures.chunks(2).map(|it| match it {
-            [one] => Block::Figure(one.clone()),
-            pair => Block::Figures(pair.to_vec()),
-        }));
+        blocks.extend(figures.map(Block::Figure));
     }
     blocks.push(Block::Table(table(w, cut)));
     let title = w.tell("cut-plan-title", &[("paper", paper.into())]);
@@ -107,7 +106,7 @@ fn figure(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Figure {
         drawing: sheets::divided(w, cut, pattern),
         alt: alt(w, cut, pattern),
         caption: Some(caption),
-        scale: ScaleWish::Largest,
+        scale: ScaleWish::Shared(PLANS),
         says_scale: true,
     }
 }

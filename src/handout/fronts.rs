@@ -97,10 +97,10 @@ fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
         let line = Some(Stroke::Edge);
         marks.push(Mark::Area { rect, shape: set.shape, line, fill });
     };
-    if let (Some(rect), Placed::Greeting(greeting)) = (set.mat, set.what) {
-        if let Some(mat) = w.project.greetings[greeting.0].mat {
-            area(rect, w.fill(mat.of, None, Turn::None));
-        }
+    if let (Some(rect), Placed::Greeting(greeting)) = (set.mat, set.what)
+        && let Some(mat) = w.project.greetings[greeting.0].mat
+    {
+        area(rect, w.fill(mat.of, None, Turn::None));
     }
     // Words must stay readable on a label.
     let is_label = matches!(set.what, Placed::Greeting(_));
