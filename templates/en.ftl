@@ -447,8 +447,13 @@ stamp-on = { $on ->
     [strip] strip
    *[label] label
 }
-stamp-with = With the { $with }, stamp each greeting in the middle of a { $on }: { $items }.
-stamp-plain = Stamp each greeting in the middle of a { $on }: { $items }.
+stamp-greetings = Stamp each greeting{ $hasink ->
+    [yes] {" "}in { $ink },
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}with { $set },
+   *[no] {""}
+} in the middle of a { $on }: { $items }.
 stamp-item = { $words }{ $count ->
     [one] {""}
    *[other] {" "}({ $count } times)
@@ -527,7 +532,10 @@ card-takes = Fold { $fold ->
    *[bottom] at the bottom
 }. Lay ready: { $items }.
 front-alt-short = The finished front of { $card }.
-front-alt = The front of { $card }, { $size }, with the fold { $fold ->
+front-alt = { $what ->
+    [inside] The inside of { $card }
+   *[front] The front of { $card }
+}, { $size }, with the fold { $fold ->
     [left] on the left
     [top] at the top
     [right] on the right

@@ -3,6 +3,7 @@
 use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone};
 use crate::geom::Side;
 use crate::handout::writer::{Writer, sentences};
+use crate::handout::fronts::Half;
 use crate::handout::{Wanted, When, cover, fronts, prepare};
 use crate::plan::{Act, Front, Task};
 use crate::project::{Card, CardId, LateId, Layer, Placed};
@@ -48,19 +49,32 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
         let tip = w.tell("tip", &[("tip", w.user(tip).into())]);
         beside.push(Block::Paragraph(Tone::Remark, tip));
     }
-    let blocks = if wanted.drawings {
-        vec![Block::Keep(vec![Block::Beside(figure(w, id, card, front), beside)])]
-    } else {
-        vec![Block::Keep(beside)]
+    let half = Half {
+        card: id,
+        front,
+        what: "front",
+        layers: &card.layers,
+        sets: &front.layers,
     };
+    let (layers, sets) = (&card.inside.layers, &front.inside);
+    let inside = Half { what: "inside", layers, sets, ..half };
+    let mut blocks = if wanted.drawings {
+        vec![Block::Beside(figure(w, half), beside)]
+    } else {
+        beside
+    };
+    if wanted.drawings && !sets.is_empty() {
+        blocks.push(Block::Figure(figure(w, inside)));
+    }
+    let blocks = vec![Block::Keep(blocks)];
     let title = w.user(&card.name);
     Some(Section { anchor: cover::anchor(id), title, start: Start::Below, blocks })
 }
 
-fn figure(w: &Writer<'_>, id: CardId, card: &Card, front: &Front) -> Figure {
+fn figure(w: &Writer<'_>, half: Half<'_>) -> Figure {
     Figure {
-        drawing: fronts::measured(w, front, &front.layers, &card.layers),
-        alt: fronts::alt(w, id, front, &front.layers, &card.layers),
+        drawing: fronts::measured(w, half),
+        alt: fronts::alt(w, half),
         caption: None,
         scale: ScaleWish::Shared(CARDS),
         says_scale: true,

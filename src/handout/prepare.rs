@@ -8,7 +8,7 @@ use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{
     BaseId, CardId, Comes, FoldAlong, GreetingId, LateHow, LateId, Placed, Reader, Stock,
-    ToolKind, Work,
+    ToolId, ToolKind, Work,
 };
 
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
@@ -184,7 +184,7 @@ fn fold(w: &Writer<'_>, group: &[&Task]) -> Text {
     });
     let scored = if scored { "yes" } else { "no" };
     let folder = || w.project.tools.iter().position(|it| it.kind == ToolKind::Folder);
-    let tool = group[0].tool.or_else(|| folder().map(crate::project::ToolId));
+    let tool = group[0].tool.or_else(|| folder().map(ToolId));
     let bases = w.list(bases);
     let text =
         w.tell("fold-bases", &[("bases", bases.into()), ("scored", scored.into())]);
@@ -251,23 +251,17 @@ fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
     } else {
         on
     };
-    let with: Vec<Text> = [group[0].tool, group[0].ink]
-        .into_iter()
-        .flatten()
-        .map(|it| w.tool_name(it))
-        .collect();
-    let values = |with: Text| {
-        [
-            ("on", on.clone().into()),
-            ("items", items.clone().into()),
-            ("with", with.into()),
-        ]
-    };
-    if with.is_empty() {
-        w.tell("stamp-plain", &[("on", on.into()), ("items", items.into())])
-    } else {
-        w.tell("stamp-with", &values(w.list(with)))
-    }
+    let has = |tool: Option<ToolId>| if tool.is_some() { "yes" } else { "no" };
+    let (set, ink) = (group[0].tool, group[0].ink);
+    let values = [
+        ("hasink", has(ink).into()),
+        ("ink", ink.map(|it| w.tool_name(it)).unwrap_or_default().into()),
+        ("hasset", has(set).into()),
+        ("set", set.map(|it| w.tool(it)).unwrap_or_default().into()),
+        ("on", on.into()),
+        ("items", items.into()),
+    ];
+    w.tell("stamp-greetings", &values)
 }
 
 fn punch(w: &Writer<'_>, group: &[&Task]) -> Text {
