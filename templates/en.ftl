@@ -225,7 +225,6 @@ bag-sheets = { $count ->
     [one] sheet of { $paper }
    *[other] sheets of { $paper }
 }
-scrap-of = scrap of { $paper }
 pack-title = { $hands ->
     [maker] What goes into each bag
    *[reader] What to pack
@@ -259,6 +258,7 @@ sheets-needed = { $kits ->
        *[other] , { $spares } of them spare.
     }
 }
+sheets-scraps = Cut these from scraps of { $paper }, each at least { $size }.
 sheets-proven = No plan can do with fewer than { $sheets } sheets.
 sheets-bound = { $least ->
     [one] No plan with fewer was found.
@@ -268,15 +268,13 @@ offcut-kept = { $proven ->
     [yes] The offcut worth keeping measures { $size }; no plan with so few sheets leaves a larger one.
    *[no] The offcut worth keeping measures { $size }.
 }
-own-way = { $same ->
-    [yes] Your own way takes { $sheets ->
-        [one] one sheet
-       *[other] { $sheets } sheets
-    } with { $cuts } cuts a sheet; the best plan found takes as many sheets, with { $bestcuts } cuts.
-   *[no] Your own way takes { $sheets ->
-        [one] one sheet
-       *[other] { $sheets } sheets
-    } with { $cuts } cuts a sheet; the best plan found takes { $bestsheets }, with { $bestcuts } cuts.
+own-way = Your own way takes { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+} and { $cuts } cuts{ $same ->
+    [all] ; no plan was found that does better.
+    [sheets] ; the best plan found takes as many sheets, and { $bestcuts } cuts.
+   *[none] ; the best plan found takes { $bestsheets }, and { $bestcuts } cuts.
 }
 own-offcut = Your way leaves an offcut of { $size }, the best plan one of { $best }.
 plan-caption = { $plans ->
@@ -464,6 +462,10 @@ stamp-item-on = { $words } on { $on }{ $count ->
 }
 its-label = its label
 ink-dries = Let the ink dry before you touch it.
+card-waits = { $minutes ->
+    [one] Let the card dry for 1 minute.
+   *[other] Let the card dry for { $minutes } minutes.
+}
 waits = { $minutes ->
     [one] Let it dry for 1 minute.
    *[other] Let it dry for { $minutes } minutes.
@@ -519,6 +521,8 @@ late-keep = Keep the { $part } for the card { $card }.
 
 how-tape = Tape goes along the edges.
 how-glue = Spread glue thinly, up to the edges, and press the layer down.
+# Where glue has to dry.
+how-waits = While one card dries, go on with the next.
 how-foam = Foam squares go on the back, near the corners but clear of the edges; peel off their covers last.
 
 

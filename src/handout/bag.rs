@@ -8,7 +8,7 @@ use crate::handout::{Hands, When, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{
-    BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, Stock,
+    BaseFrom, BaseId, Comes, GreetingId, PaperId, Placed,
 };
 
 /// A line: how many, what, and its size.
@@ -77,7 +77,6 @@ fn table(w: &Writer<'_>) -> Option<Block> {
 fn rows(w: &Writer<'_>) -> Vec<Row> {
     let mut rows = bought_bases(w);
     rows.extend(cut_parts(w));
-    rows.extend(scrap_labels(w));
     let sets = w.plan.fronts.iter().flat_map(|front| {
         let count = w.project.cards[front.card.0].count;
         let sets = front.layers.iter().chain(&front.inside).chain(&front.envelope);
@@ -236,29 +235,6 @@ fn label(w: &Writer<'_>, greeting: GreetingId, strip: Text, size: Size) -> (Text
     let values =
         [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
     (w.tell("bag-label", &values), size)
-}
-
-/// Labels of papers that only lie about in scraps.
-fn scrap_labels(w: &Writer<'_>) -> Vec<Row> {
-    let greetings = w.project.greetings.iter().enumerate();
-    greetings
-        .filter_map(|(at, greeting)| {
-            let paper = &w.project.papers[greeting.of.0];
-            let Stock::Scraps(least, _) = paper.stock else { return None };
-            let id = GreetingId(at);
-            let count = (0..w.project.cards.len()).fold(0_u32, |sum, card| {
-                let card = &w.project.cards[CardId(card).0];
-                let layers =
-                    card.layers.iter().chain(&card.inside.layers).chain(&card.envelope);
-                let used = layers.filter(|it| it.what == Placed::Greeting(id)).count();
-                let used = u32::try_from(used).unwrap_or(u32::MAX);
-                sum.saturating_add(used.saturating_mul(card.count))
-            });
-            let scrap = w.tell("scrap-of", &[("paper", w.user(&paper.name).into())]);
-            let (what, size) = label(w, id, scrap, least);
-            (count > 0).then_some(Row { count, what, size: Some(size) })
-        })
-        .collect()
 }
 
 /// The sheets of a paper that the reader cuts herself.

@@ -32,6 +32,12 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     for task in &tasks {
         texts.extend(steps(w, card, front, task));
     }
+    // Layers dry together, and other cards are made meanwhile.
+    let waits = tasks.iter().map(|it| it.waits).max().unwrap_or(0);
+    if let (Some(last), true) = (texts.last_mut(), waits > 0) {
+        let waits = w.tell("card-waits", &[("minutes", waits.into())]);
+        *last = sentences([std::mem::take(last), waits]);
+    }
     let steps = texts.into_iter().enumerate().map(|(at, text)| Step {
         number: (at + 1).to_string(),
         text,
@@ -158,7 +164,7 @@ fn uses(card: &Card, late: LateId) -> impl Iterator<Item = usize> {
 /// The steps of a task.
 fn steps(w: &Writer<'_>, card: &Card, front: &Front, task: &Task) -> Vec<Text> {
     let mut steps = Vec::new();
-    let mut text = match task.act {
+    let text = match task.act {
         Act::Attach(_, at) => {
             steps.extend(late_step(w, card, &card.layers, at));
             steps.push(w.attach(front, &card.layers, &front.layers, at));
@@ -182,13 +188,7 @@ fn steps(w: &Writer<'_>, card: &Card, front: &Front, task: &Task) -> Vec<Text> {
         Act::ChooseInside(_) => choose_inside(w, card),
         _ => Text::new(),
     };
-    let waits = prepare::waits(w, task);
-    if text.is_empty() {
-        if let Some(last) = steps.last_mut() {
-            *last = sentences([std::mem::take(last), waits]);
-        }
-    } else {
-        text = sentences([text, waits]);
+    if !text.is_empty() {
         steps.push(text);
     }
     steps

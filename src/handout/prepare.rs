@@ -67,16 +67,18 @@ fn how(w: &Writer<'_>, wanted: &Wanted) -> Text {
         }
     };
     let mine = w.mine().filter(|(_, when)| wanted.when.is_none_or(|it| it == *when));
-    let (mut tape, mut glue, mut foam) = (false, false, false);
+    let (mut tape, mut glue, mut foam, mut waits) = (false, false, false, false);
     for layer in mine.filter_map(|(task, _)| fixes(task)) {
         let kind = w.fixed_with(layer).map(|it| &w.project.tools[it.0].kind);
         tape |= kind == Some(&ToolKind::Tape);
         glue |= matches!(kind, Some(ToolKind::Glue { .. }));
         foam |= layer.raised > 0;
+        waits |= matches!(kind, Some(ToolKind::Glue { dries: 1.. }));
     }
     let said = [
         tape.then(|| w.tell("how-tape", &[])),
         glue.then(|| w.tell("how-glue", &[])),
+        waits.then(|| w.tell("how-waits", &[])),
         foam.then(|| w.tell("how-foam", &[])),
     ];
     sentences(said.into_iter().flatten())
@@ -119,7 +121,7 @@ fn step(w: &Writer<'_>, group: &[&Task]) -> Text {
 }
 
 /// How long to wait after a task, if at all.
-pub(super) fn waits(w: &Writer<'_>, task: &Task) -> Text {
+fn waits(w: &Writer<'_>, task: &Task) -> Text {
     match task.waits {
         0 => Text::new(),
         minutes => w.tell("waits", &[("minutes", minutes.into())]),
