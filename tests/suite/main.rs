@@ -1,6 +1,7 @@
 //! One test binary, by capability, in reading order.
 
 mod drawings;
+mod fonts;
 mod layout;
 mod pdf;
 mod readback;
