@@ -98,9 +98,10 @@ fn key(text: &[Inline], voice: &Voice) -> Key {
 fn clean(text: &str) -> String {
     let mut clean = String::with_capacity(text.len() + 2);
     let gaps = fractions(text).into_iter().filter_map(|it| it.start.checked_sub(1));
-    let mut gaps = gaps
-        .filter(|it| text[..*it].ends_with(|it: char| it.is_ascii_digit()))
-        .peekable();
+    let after_digit = |it: &usize| {
+        text.get(..*it).is_some_and(|it| it.ends_with(|it: char| it.is_ascii_digit()))
+    };
+    let mut gaps = gaps.filter(after_digit).peekable();
     for (at, character) in text.char_indices() {
         let gap = gaps.next_if_eq(&at).is_some();
         clean.push(match character {
