@@ -12,6 +12,7 @@ mod drawings;
 mod drawn;
 mod export;
 mod fit;
+mod fonts;
 mod fronts;
 mod hand_made;
 mod handout;
