@@ -99,8 +99,19 @@ pub(super) struct Frontier<T> {
     pub(super) slots: Vec<u32>,
     /// Least widths by height, then least heights by width, for each kit.
     pub(super) lanes: Vec<T>,
+    /// What is worth knowing of each table before it is read.
+    spans: Vec<Span>,
     /// The sheet.
     pub(super) board: Board,
+}
+
+/// What is known of a table at a glance.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Span {
+    /// The first height, and the first width (among all lanes), that will do.
+    pub(super) from: (u32, u32),
+    /// The least width and the least height of all.
+    pub(super) least: (i64, i64),
 }
 
 /// The steps it would take to look at all smaller kits, or a number beyond
@@ -155,6 +166,7 @@ impl<T: Lane> Frontier<T> {
             counts: counts.clone(),
             slots: vec![NONE; counts.len()],
             lanes: Vec::new(),
+            spans: Vec::new(),
             board: board.clone(),
         };
         let stride = frontier.stride();
@@ -178,6 +190,8 @@ impl<T: Lane> Frontier<T> {
                 }
                 frontier.slots[number] = u32::try_from(used).ok()?;
                 frontier.lanes.extend_from_slice(&table);
+                let span = frontier.span_of(&table);
+                frontier.spans.push(span);
                 used += 1;
             }
         }
@@ -189,6 +203,12 @@ impl<T: Lane> Frontier<T> {
         self.ys.len() + self.xs.len()
     }
 
+    /// The area of one part of each kind, in square units of 1/14400 mm.
+    pub(super) fn areas(&self) -> Vec<i128> {
+        let unit = i128::from(self.board.unit.0) * i128::from(self.board.unit.1);
+        areas(&self.board).into_iter().map(|it| it * unit).collect()
+    }
+
     /// Whether a kit can be cut from the sheet.
     pub(super) fn fits(&self, kit: usize) -> bool {
         kit == 0 || self.slots[kit] != NONE
@@ -198,6 +218,25 @@ impl<T: Lane> Frontier<T> {
     pub(super) fn table(&self, kit: usize) -> &[T] {
         let start = self.slots[kit] as usize * self.stride();
         &self.lanes[start..start + self.stride()]
+    }
+
+    /// What is known of the table of a kit that fits, at a glance.
+    pub(super) fn span(&self, kit: usize) -> Span {
+        self.spans[self.slots[kit] as usize]
+    }
+
+    fn span_of(&self, table: &[T]) -> Span {
+        let (widths, heights) = table.split_at(self.ys.len());
+        let far = |lanes: &[T]| lanes.iter().take_while(|it| **it == T::FAR).count();
+        let from = (far(widths), self.ys.len() + far(heights));
+        let last = |lanes: &[T]| lanes.last().map_or(0, |it| it.length());
+        Span {
+            from: (
+                u32::try_from(from.0).unwrap_or(u32::MAX),
+                u32::try_from(from.1).unwrap_or(u32::MAX),
+            ),
+            least: (last(widths), last(heights)),
+        }
     }
 
     /// Whether area and the smaller kits leave it open that a kit fits.
@@ -214,14 +253,19 @@ impl<T: Lane> Frontier<T> {
     /// Computes the table of a kit from those of its parts.
     fn fill(&self, number: usize, vector: &[u32], table: &mut [T]) {
         table.fill(T::FAR);
+        let (tall, table_len) = (self.ys.len(), table.len());
         for part in Parts::new(&self.counts, vector) {
             let other = number - part;
             if other < part || other == 0 {
                 break;
             }
+            let (one, two) = (self.span(part), self.span(other));
             let (a, b) = (self.table(part), self.table(other));
-            for ((lane, &a), &b) in table.iter_mut().zip(a).zip(b) {
-                *lane = (*lane).min(a.plus(b));
+            if one.least.0 + two.least.0 <= self.board.size.0 {
+                join(table, a, b, one.from.0.max(two.from.0) as usize, tall);
+            }
+            if one.least.1 + two.least.1 <= self.board.size.1 {
+                join(table, a, b, one.from.1.max(two.from.1) as usize, table_len);
             }
         }
         let (widths, heights) = table.split_at_mut(self.ys.len());
@@ -326,6 +370,17 @@ impl<T: Lane> Frontier<T> {
         let lie = self.board.lies[kind].iter().find(fits).expect("the part fits");
         let level_first = size.0 <= self.board.longest;
         sketch.place(leaf, size, (kind, lie.turned), real(lie), level_first);
+    }
+}
+
+/// Lowers lanes to the sums of two others.
+fn join<T: Lane>(table: &mut [T], a: &[T], b: &[T], from: usize, to: usize) {
+    if to <= from {
+        return;
+    }
+    let lanes = table[from..to].iter_mut().zip(&a[from..to]).zip(&b[from..to]);
+    for ((lane, &a), &b) in lanes {
+        *lane = (*lane).min(a.plus(b));
     }
 }
 

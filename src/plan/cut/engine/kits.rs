@@ -72,7 +72,8 @@ impl<T: Lane> Kits for Frontier<T> {
         least: i64,
         meter: &mut Meter,
     ) -> Option<Option<(usize, Sheet)>> {
-        let peel = Peel::new(self, meter)?;
+        let candidates: Vec<usize> = candidates.collect();
+        let peel = Peel::new(self, &candidates, least, meter)?;
         let mut best: Option<(i128, usize, (i64, i64))> = None;
         for kit in candidates {
             if let Some(size) = peel.largest(kit, least) {
