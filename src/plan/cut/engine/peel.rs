@@ -31,13 +31,15 @@ impl<'a, T: Lane> Peel<'a, T> {
     /// Fills the tables, unless steps run out or some cuts would be too long:
     /// then what can be trimmed depends on more than the size.
     ///
-    /// `targets` are the kits that may be cut from the sheet in the end. Some of
-    /// them leaves a strip along the sheet; a kit is dropped on the way if even
-    /// without further waste less than that would be left for every target.
+    /// `targets` are the kits that may be cut from the sheet in the end, and `floor`
+    /// the area of an offcut that is known to be possible, in square 1/14400 mm. A
+    /// kit is dropped on the way if even without further waste less than that, or
+    /// than a strip along the sheet, would be left for every target.
     pub(super) fn new(
         frontier: &'a Frontier<T>,
         targets: &[usize],
         least: i64,
+        floor: i128,
         meter: &mut Meter,
     ) -> Option<Self> {
         let stride = frontier.stride();
@@ -52,37 +54,44 @@ impl<'a, T: Lane> Peel<'a, T> {
         let mut slots = vec![NONE; counts.len()];
         slots[0] = 0;
         let mut peel = Self { frontier, slots, lanes };
-        let floor =
-            targets.iter().filter_map(|&it| peel.strip(it, least)).max().unwrap_or(0);
+        let strips = targets.iter().filter_map(|&it| peel.strip(it, least));
+        let floor = strips.max().unwrap_or(0).max(floor);
         let kit_areas: Vec<i128> = frontier.areas();
         let area = |kit: usize| -> i128 {
             let vector = counts.vector(kit);
             vector.iter().zip(&kit_areas).map(|(&n, area)| i128::from(n) * area).sum()
         };
         let lightest = targets.iter().map(|&it| area(it)).min().unwrap_or(0);
+        let whole = i128::from(board.real().0) * i128::from(board.real().1);
         let mut vector = vec![0; board.wanted.len()];
         let none = T::from_length(0);
         let mut table = vec![none; stride];
         for number in 1..counts.len() {
             counts.step(&mut vector);
-            if !frontier.fits(number) {
+            let taken: i128 = vector
+                .iter()
+                .zip(&kit_areas)
+                .map(|(&n, area)| i128::from(n) * area)
+                .sum();
+            if whole < taken + floor || frontier.slack.is_none() && !frontier.fits(number)
+            {
                 continue;
             }
             table.fill(none);
             let mut joins = 1;
             for part in Parts::new(counts, &vector) {
                 let slot = peel.slots[number - part];
-                if slot == NONE {
+                if slot == NONE || !frontier.has_table(part) {
                     continue;
                 }
                 joins += 1;
                 let off = frontier.table(part);
                 let before = peel.lanes_at(slot);
-                let from = frontier.span(part).from;
-                leave(&mut table, before, off, from.0 as usize, tall);
-                leave(&mut table, before, off, from.1 as usize, stride);
+                let span = frontier.span(part);
+                leave(&mut table, before, off, span.tall);
+                leave(&mut table, before, off, span.wide);
             }
-            if !meter.spend(Meter::lanes(joins, stride) + Counts::splits(&vector) / 16) {
+            if !meter.spend(Meter::lanes(joins, stride) + Counts::splits(&vector) / 4) {
                 return None;
             }
             let (widths, heights) = table.split_at_mut(tall);
@@ -104,6 +113,9 @@ impl<'a, T: Lane> Peel<'a, T> {
     /// The larger of the two strips along the sheet that a kit can leave, by area.
     fn strip(&self, kit: usize, least: i64) -> Option<i128> {
         let frontier = self.frontier;
+        if !frontier.fits(kit) || frontier.slack.is_some() {
+            return None;
+        }
         let board = &frontier.board;
         let table = frontier.table(kit);
         let (width, height) = board.real();
@@ -241,7 +253,7 @@ impl<'a, T: Lane> Peel<'a, T> {
         let (row, line) = (frontier.at_height(size.1), frontier.at_width(size.0));
         let vector = frontier.counts.vector(kit);
         for part in Parts::new(&frontier.counts, &vector) {
-            if self.slots[kit - part] == NONE {
+            if self.slots[kit - part] == NONE || !frontier.has_table(part) {
                 continue;
             }
             let (before, off) = (self.table(kit - part), frontier.table(part));
@@ -257,7 +269,8 @@ impl<'a, T: Lane> Peel<'a, T> {
 }
 
 /// Raises lanes to what another leaves of a third.
-fn leave<T: Lane>(table: &mut [T], before: &[T], off: &[T], from: usize, to: usize) {
+fn leave<T: Lane>(table: &mut [T], before: &[T], off: &[T], span: (u32, u32)) {
+    let (from, to) = (span.0 as usize, span.1 as usize);
     if to <= from {
         return;
     }
