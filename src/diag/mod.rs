@@ -1,5 +1,6 @@
 //! What is said about a description: errors, warnings, advice.
 
+pub mod render;
 pub mod rules;
 
 use crate::source::Site;

@@ -6,9 +6,11 @@
 //! downwards from the top left corner.
 
 mod length;
+mod measure;
 mod page;
 mod shape;
 
 pub use length::{Length, Unit};
+pub use measure::{LengthFault, SizeFault};
 pub use page::{Pt, Scale};
 pub use shape::{Axis, Rect, Shape, Side, Size, Turn};

@@ -3,6 +3,8 @@
 
 mod check;
 pub mod cut;
+mod export;
+mod fit;
 mod fronts;
 mod packing;
 mod say;
@@ -10,6 +12,8 @@ mod supplies;
 mod uses;
 mod work;
 
+pub use export::cuts_json;
+pub use fit::{Clearance, Fit, Room, fit};
 pub use fronts::{Front, Set};
 pub use packing::{Packed, Packing};
 pub use supplies::{Good, Packs, Supplies, Supply, packs};

@@ -258,7 +258,9 @@ pub struct Inside {
     pub words: Option<Text>,
     /// The ink they are stamped in, if that was said.
     pub ink: Option<ToolId>,
-    /// The words are chosen when the card is sent, among these.
+    /// The words are chosen when the card is sent.
+    pub chosen: bool,
+    /// What to choose from, if that was said.
     pub among: Vec<Text>,
     /// Layers inside, placed on the right or lower half.
     pub layers: Vec<Layer>,

@@ -5,10 +5,15 @@
 
 mod card;
 mod cutting;
+pub mod keys;
 mod model;
+mod read;
 mod stock;
+mod syntax;
+mod tree;
 
 pub use card::*;
 pub use cutting::*;
 pub use model::*;
+pub use read::read;
 pub use stock::*;

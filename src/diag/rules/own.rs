@@ -2,11 +2,8 @@
 
 use crate::diag::{Rule, Severity};
 
-// Her own way of cutting.
-
-/// Every rule about the designer's own way of cutting, in the order in which it is
-/// checked.
-pub static OWN: &[&Rule] = &[
+/// The rows of this phase, in the order in which it checks.
+pub(super) static ROWS: &[&Rule] = &[
     &OWN_PART_UNKNOWN,
     &OWN_PART_USED_TWICE,
     &OWN_NOTHING_IN_HAND,

@@ -4,8 +4,8 @@ use crate::diag::{Rule, Severity};
 
 // Plan.
 
-/// Every rule of the planner, in the order in which it checks.
-pub static PLAN: &[&Rule] = &[
+/// The rows of this phase, in the order in which it checks.
+pub(super) static ROWS: &[&Rule] = &[
     &LAYER_OFF_THE_FRONT,
     &LAYER_DOES_NOT_REACH,
     &LAYERS_IN_A_CIRCLE,
@@ -22,6 +22,8 @@ pub static PLAN: &[&Rule] = &[
     &PUNCH_DOES_NOT_REACH,
     &CARD_LARGER_THAN_ENVELOPE,
     &ENVELOPE_SIZE_UNKNOWN,
+    &CARD_TOO_THICK_FOR_ENVELOPE,
+    &CARD_THICK_FOR_A_LETTER,
     &DONE_AHEAD_TOO_EARLY,
 ];
 
@@ -193,4 +195,24 @@ pub static DONE_AHEAD_TOO_EARLY: Rule = Rule {
     why: "It can't be done before the other. Do both ahead, or neither.",
     example: "done ahead: {kit: [punch]}   # the labels are not cut yet",
     cure: "done ahead: {kit: [cut, punch]}",
+};
+
+/// A card goes into its envelope by its face, but not with its thickness.
+pub static CARD_TOO_THICK_FOR_ENVELOPE: Rule = Rule {
+    name: "card-too-thick-for-envelope",
+    severity: Severity::Warning,
+    what: "A card goes into its envelope by its face, but not with its thickness.",
+    why: "A flat envelope loses in width and height what the card takes in thickness, so a card with raised layers wants that much more room each way. Take a larger envelope, thinner foam squares, or raise fewer layers. Measure a finished card in its envelope before you buy a pack.",
+    example: "note: {front: 5 x 7 in, envelope: 5 1/16 x 7 1/4 in} … {greeting: thanks, raised: 4 squares}",
+    cure: "note: {front: 5 x 7 in, envelope: 5 1/4 x 7 1/4 in} … {greeting: thanks, raised: 4 squares}",
+};
+
+/// A card in its envelope is close to 5 mm thick, or thicker.
+pub static CARD_THICK_FOR_A_LETTER: Rule = Rule {
+    name: "card-thick-for-a-letter",
+    severity: Severity::Advice,
+    what: "A card in its envelope is close to 5 mm thick, or thicker.",
+    why: "Many postal operators take a letter up to 5 mm (1/4 in in the United States) and charge a larger class above; uneven or stiff contents may cost more even below. Raise fewer layers, or take thinner foam squares. Check with your postal operator.",
+    example: "foam: {kind: foam squares, thickness: 5 mm} … {greeting: thanks, raised: 4 squares}",
+    cure: "foam: {kind: foam squares, thickness: 2 mm} … {greeting: thanks, raised: 4 squares}",
 };

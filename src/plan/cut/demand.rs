@@ -105,7 +105,7 @@ fn add_pieces(
         if let Some(count) = piece.count.filter(|count| *count < used) {
             let name = &piece.name.words;
             let message = format!(
-                "`{name}` is cut {count} times for a kit, but its cards use {used}"
+                "`{name}` has `count: {count}`, but the cards of a kit use {used}"
             );
             notes.push(
                 Diagnostic::new(&rules::COUNT_TOO_LOW, piece.name.site, message)

@@ -20,8 +20,8 @@
 use serde::{Deserialize, Serialize};
 
 use crate::geom::{Axis, Length, Size, Unit};
-use crate::plan::cut::paper::called;
-use crate::plan::cut::{Leaf, PaperCut, Part, Pattern, Token, Tree, Turning};
+
+use crate::plan::cut::{Leaf, PaperCut, Part, Pattern, Token, Tree, Turning, called};
 use crate::plan::say;
 use crate::project::{PaperId, Project};
 

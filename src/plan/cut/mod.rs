@@ -2,9 +2,11 @@
 
 mod assign;
 mod blanks;
+mod compared;
 mod demand;
 mod drawn;
 mod engine;
+mod faults;
 mod kept;
 mod own;
 mod paper;
@@ -17,7 +19,9 @@ mod tree;
 
 pub use demand::{Part, PartOf, Turning};
 pub use drawn::{Pencil, drawn};
+pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
+pub(crate) use faults::called;
 pub use kept::{Kept, KeptFault, KeptPaper, KeptPart};
 pub use own::{OwnWay, own_way};
 pub use replay::{ReplayFault, Replayed, Way, replay};
@@ -50,8 +54,8 @@ pub struct PaperCut {
     pub offcut: Option<Offcut>,
     /// The steps at the trimmer.
     pub schedule: Schedule,
-    /// What her own way is compared with, if she gave one: how many sheets and
-    /// cuts the best plan found would take.
+    /// Her own way beside the best plan found, if she gave one; the patterns and
+    /// steps are then hers, in her order.
     pub own: Option<OwnCompared>,
     /// How many steps the search took; the same on every machine.
     pub spent: u64,
@@ -62,7 +66,7 @@ pub struct PaperCut {
 pub struct Pattern {
     /// Width × height of the sheet.
     pub sheet: Size,
-    /// The cuts.
+    /// The cuts, laid out so that everything lies where the steps cut it.
     pub tree: Tree,
     /// So many sheets.
     pub copies: u32,
@@ -84,13 +88,13 @@ pub struct Offcut {
 pub struct OwnCompared {
     /// Sheets her plan takes.
     pub sheets: u32,
-    /// Cuts her plan takes on one sheet.
+    /// Cuts her plan takes, over all sheets.
     pub cuts: u32,
     /// Sheets the best plan takes.
     pub best_sheets: u32,
-    /// Cuts the best plan takes.
+    /// Cuts the best plan takes, over all sheets.
     pub best_cuts: u32,
-    /// Her largest offcut.
+    /// Her largest offcut, by area.
     pub offcut: Option<Size>,
     /// The largest offcut of the best plan.
     pub best_offcut: Option<Size>,

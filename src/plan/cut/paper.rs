@@ -3,14 +3,17 @@
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::assign::{kinds, parts_in_patterns};
+use crate::plan::cut::compared::beside_the_best;
+use crate::plan::cut::faults::{called, fits_none, not_enough, note_sizes_off_the_marks};
 use crate::plan::cut::{
-    Bound, How, Kind, Limits, Offcut, PaperCut, Part, PartOf, Pattern, Problem,
-    ReplayFault, Replayed, SheetKind, Solution, Turning, Way, replay, schedule, solve,
+    Bound, How, Kind, Limits, Offcut, PaperCut, Part, Pattern, Problem, ReplayFault,
+    Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay, schedule, solve,
+    tidy,
 };
 use crate::plan::say;
 use crate::plan::uses::Kits;
 use crate::project::{
-    Paper, PaperId, Project, Stock, StockSheet, ToolKind, Trimmer, TrimmerKind,
+    PaperId, Project, Stock, StockSheet, ToolKind, Trimmer, TrimmerKind,
 };
 
 /// Plans the cutting of one paper; `None` if some part can't be cut from it.
@@ -49,17 +52,31 @@ pub(crate) fn cut_paper(
         return None;
     }
 
-    // Name the parts that lie on the sheets, and order the cuts.
+    // Name the parts that lie on the sheets, and choose the cuts that take the
+    // fewest marks.
     let found = patterns_of(&problem, &solution);
-    let patterns = parts_in_patterns(&found, &merged, &parts);
+    let mut patterns = parts_in_patterns(&found, &merged, &parts);
+    let free: Vec<bool> =
+        parts.iter().map(|part| part.turning == Turning::Free).collect();
+    let tidied = tidy(&patterns, &free, &trimmer, TIDY_BUDGET.min(budget));
+    for (pattern, tree) in patterns.iter_mut().zip(tidied.trees) {
+        pattern.tree = tree;
+    }
+
+    // Order the cuts; the steps say where everything lies.
+    let steps = schedule(&patterns, &trimmer);
+    for (pattern, tree) in patterns.iter_mut().zip(&steps.laid) {
+        pattern.tree = tree.clone();
+    }
+
+    // Carry the plan out before anyone else does.
     let offcut = kept(&patterns, &found, &solution);
     debug_assert_eq!(
         carry_out(&parts, &patterns, offcut, &problem.limits).map(|_| ()),
         Ok(()),
         "the plan does not hold",
     );
-    let steps = schedule(&patterns, &trimmer);
-    Some(PaperCut {
+    let best = PaperCut {
         paper,
         kits: kits.cut_together(),
         offcut,
@@ -67,10 +84,16 @@ pub(crate) fn cut_paper(
         proven: solution.proven,
         schedule: steps,
         own: None,
-        spent: solution.spent,
+        spent: solution.spent.saturating_add(tidied.spent),
         parts,
         patterns,
-    })
+    };
+
+    // Where the designer says how it is cut, that is how.
+    match project.cutting.iter().find(|own| own.paper == paper) {
+        Some(own) => beside_the_best(project, own, sheets[0].size, best, &trimmer, notes),
+        None => Some(best),
+    }
 }
 
 /// Carries a plan out on imaginary paper and counts what comes out.
@@ -209,95 +232,4 @@ fn scraps(
         own: None,
         spent: 0,
     })
-}
-
-/// What a part is called in messages.
-pub(crate) fn called(project: &Project, part: PartOf) -> String {
-    match part {
-        PartOf::Piece(id) => project.pieces[id.0].name.words.clone(),
-        PartOf::Base(id) => format!("{}, unfolded", project.bases[id.0].name.words),
-        PartOf::Label(id) => format!("label of {}", project.greetings[id.0].name.words),
-        PartOf::LabelMat(id) => format!("mat of {}", project.greetings[id.0].name.words),
-    }
-}
-
-fn fits_none(
-    project: &Project,
-    paper: &Paper,
-    sheets: &[StockSheet],
-    part: &Part,
-) -> Diagnostic {
-    let unit = project.unit;
-    let name = called(project, part.of);
-    let needs = say::size(part.size, unit);
-    let turned = part.turning == Turning::Free;
-    let lies_on =
-        |sheet: Size| part.size.fits(sheet) || (turned && part.size.turned().fits(sheet));
-    if let Some(sheet) = sheets.iter().find(|sheet| lies_on(sheet.size)) {
-        let longest = trimmer(project).longest_cut.unwrap_or_default();
-        let message = format!(
-            "`{name}` can't be cut from {}: the trimmer's longest cut is {}",
-            say::size(sheet.size, unit),
-            say::length(longest, unit),
-        );
-        return Diagnostic::new(&rules::CUT_TOO_LONG, part.site, message)
-            .help("take a longer trimmer, or smaller sheets");
-    }
-    let largest = sheets.iter().map(|sheet| sheet.size).max_by_key(|size| size.area());
-    let largest = say::size(largest.unwrap_or_default(), unit);
-    let name_of_paper = &paper.name.words;
-    let message = format!(
-        "`{name}` is {needs}, and no sheet of `{name_of_paper}` is so large ({largest})"
-    );
-    let mut note = Diagnostic::new(&rules::PART_FITS_NO_SHEET, part.site, message)
-        .label(paper.name.site, "the paper it is cut from");
-    if sheets.iter().any(|sheet| part.size.turned().fits(sheet.size)) {
-        note = note.help(
-            "it would fit after a quarter turn, but its pattern or fold must not be turned",
-        );
-    }
-    note
-}
-
-fn not_enough(paper: &Paper) -> Diagnostic {
-    let name = &paper.name.words;
-    Diagnostic::new(
-        &rules::NOT_ENOUGH_SHEETS,
-        paper.name.site,
-        format!("the sheets of `{name}` that are at hand don't do for all the kits"),
-    )
-    .help("make fewer kits, or name a size of sheet that can be bought")
-}
-
-/// Sizes that lie between two marks of the trimmer; the plan keeps them.
-fn note_sizes_off_the_marks(
-    project: &Project,
-    trimmer: &Trimmer,
-    parts: &[Part],
-    notes: &mut Vec<Diagnostic>,
-) {
-    let marks = trimmer.marks.units();
-    if marks <= 0 {
-        return;
-    }
-    let off = |length: Length| length.units() % marks != 0;
-    for part in parts {
-        let Size { width, height } = part.size;
-        let sides = [(width, "wide"), (height, "high")];
-        for (length, word) in sides.into_iter().filter(|(length, _)| off(*length)) {
-            let below = Length::from_units(length.units() / marks * marks);
-            let message = format!(
-                "`{}` is {} {word}, between two marks of the trimmer",
-                called(project, part.of),
-                say::length(length, project.unit),
-            );
-            let help = format!(
-                "the nearest marks are {} and {}",
-                say::length(below, project.unit),
-                say::length(below + trimmer.marks, project.unit),
-            );
-            let note = Diagnostic::new(&rules::SIZE_OFF_THE_MARKS, part.site, message);
-            notes.push(note.help(help));
-        }
-    }
 }

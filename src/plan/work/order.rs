@@ -219,6 +219,7 @@ fn card_by_card(drafts: &[Draft], done: &mut [bool], order: &mut Vec<usize>) {
     for (index, draft) in drafts.iter().enumerate().rev().filter(|(at, _)| !done[*at]) {
         cards.entry(draft.moment).or_default().push(index);
     }
+    let sending = cards.remove(&Moment::Sending).unwrap_or_default();
     while !cards.is_empty() {
         let before = order.len();
         for rest in cards.values_mut() {
@@ -243,7 +244,8 @@ fn card_by_card(drafts: &[Draft], done: &mut [bool], order: &mut Vec<usize>) {
             // A task never needs a later one of its card, so this cannot come to
             // pass; were it to, the tasks are done in the order they were listed.
             order.extend(cards.into_values().flat_map(|rest| rest.into_iter().rev()));
-            return;
+            break;
         }
     }
+    order.extend(sending.into_iter().rev());
 }

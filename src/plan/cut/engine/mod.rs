@@ -1,13 +1,19 @@
 //! Finds the cuts: fewest sheets first, then the largest offcut.
 
 mod board;
+mod buildup;
 mod counts;
+mod dp;
 mod fewest;
 mod frontier;
 mod greedy;
+pub mod knapsack;
 mod meter;
+mod multipliers;
 mod one;
+mod packed;
 mod peel;
+mod raster;
 mod sketch;
 
 use crate::geom::{Length, Size};

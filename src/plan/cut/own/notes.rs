@@ -3,7 +3,7 @@
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Axis, Length, Size};
 use crate::plan::cut::Part;
-use crate::plan::cut::paper::called;
+use crate::plan::cut::called;
 use crate::plan::cut::plates::extent;
 use crate::plan::say;
 use crate::project::{PieceId, Project, Text, Trimmer};

@@ -1,0 +1,230 @@
+//! Measures the cut search on a folder of open instances: `cargo bench --bench
+//! cutting -- FOLDER [SET …]`. See `benches/README.md`.
+
+#![expect(clippy::print_stdout, reason = "a bench reports on the terminal")]
+#![expect(clippy::disallowed_methods, reason = "a bench measures time")]
+
+use std::fs;
+use std::path::Path;
+use std::time::Instant;
+
+use leafwright::geom::{Length, Size};
+use leafwright::plan::cut::{
+    BUDGET, Kind, Limits, Problem, SheetKind, knapsack, replay, solve,
+};
+use serde_json::Value;
+
+fn main() {
+    let args: Vec<String> =
+        std::env::args().skip(1).filter(|it| !it.starts_with("--")).collect();
+    let Some(folder) = args.first() else {
+        println!("usage: cargo bench --bench cutting -- FOLDER [SET …]");
+        return;
+    };
+    let chosen = |set: &str| args.len() == 1 || args[1..].iter().any(|it| it == set);
+    for set in ["ngcut", "cgcut", "fmt59", "fuzz_small"] {
+        if chosen(set) {
+            values(folder, set, false);
+            values(folder, set, true);
+        }
+    }
+    if chosen("gcut") {
+        unlimited(folder);
+    }
+    if chosen("craft100") {
+        kits(folder, false);
+        kits(folder, true);
+    }
+}
+
+/// The instances of a set, by name.
+fn instances(folder: &str, set: &str) -> Vec<(String, Value)> {
+    let mut paths: Vec<_> = fs::read_dir(Path::new(folder).join(set))
+        .expect("the folder holds the set")
+        .map(|it| it.expect("a readable folder").path())
+        .collect();
+    paths.sort();
+    paths
+        .iter()
+        .map(|path| {
+            let name = path.file_stem().expect("a name").to_string_lossy().into_owned();
+            let text = fs::read_to_string(path).expect("a readable file");
+            (name, serde_json::from_str(&text).expect("JSON"))
+        })
+        .collect()
+}
+
+fn number(value: &Value) -> i64 {
+    value.as_i64().expect("a whole number")
+}
+
+/// Sheet, kinds and values of an instance; its units are tenths of millimetres.
+fn read(instance: &Value, all_free: bool) -> (Size, Vec<Kind>, Vec<i64>) {
+    let length = |it: &Value| Length::from_units(number(it) * 1440);
+    let sheet = Size::new(length(&instance["sheet"][0]), length(&instance["sheet"][1]));
+    let items = instance["items"].as_array().expect("items");
+    let kinds = items
+        .iter()
+        .map(|it| Kind {
+            size: Size::new(length(&it["w"]), length(&it["h"])),
+            free: all_free || it["rot"].as_bool().unwrap_or(false),
+            count: u32::try_from(number(&it["demand"])).expect("a count"),
+        })
+        .collect();
+    let values = items.iter().map(|it| number(&it["value"])).collect();
+    (sheet, kinds, values)
+}
+
+fn limits() -> Limits {
+    Limits {
+        stages: None,
+        longest_cut: None,
+        least_offcut: Length::from_units(1440),
+        budget: BUDGET,
+    }
+}
+
+/// Milliseconds that a call takes.
+fn timed<T>(call: impl FnOnce() -> T) -> (T, f64) {
+    let start = Instant::now();
+    let result = call();
+    (result, start.elapsed().as_secs_f64() * 1000.0)
+}
+
+/// Middle, 95 of 100, and longest.
+fn spread(times: &mut [f64]) -> String {
+    times.sort_by(f64::total_cmp);
+    let at = |part: usize| times[(times.len() - 1) * part / 100];
+    let total: f64 = times.iter().sum();
+    format!(
+        "median {:.2} ms, 95 % {:.2} ms, worst {:.2} ms, total {:.2} s",
+        at(50),
+        at(95),
+        at(100),
+        total / 1000.0
+    )
+}
+
+/// One sheet, most value, counts limited.
+fn values(folder: &str, set: &str, free: bool) {
+    let (mut times, mut proven, mut wrong) = (Vec::new(), 0, Vec::new());
+    for (name, instance) in instances(folder, set) {
+        let (sheet, kinds, values) = read(&instance, free);
+        let (filled, time) = timed(|| knapsack::fill(sheet, &kinds, &values, &limits()));
+        times.push(time);
+        let Some(filled) = filled else {
+            println!("  {set} {name}: not planned");
+            continue;
+        };
+        let known = &instance["known"];
+        let key = if free { "measured_guillotine_rotated" } else { "measured_guillotine_oriented" };
+        let expected = if set == "fuzz_small" {
+            known["guillotine_opt_proto"].as_i64()
+        } else {
+            known[key]["lb"].as_i64().or_else(|| {
+                (!free).then(|| known["guillotine_oriented_opt"].as_i64()).flatten()
+            })
+        };
+        let sure = filled.value == filled.bound;
+        proven += u32::from(sure);
+        if expected.is_some_and(|it| it != filled.value) && !(set == "fuzz_small" && free) {
+            wrong.push(format!("{name}: {} not {expected:?}", filled.value));
+        }
+        if std::env::var("EACH").is_ok() || !sure {
+            println!(
+                "  {set} {name}: {}..{} {time:.2} ms {} steps",
+                filled.value, filled.bound, filled.spent
+            );
+        }
+    }
+    let turned = if free { "free to turn" } else { "as they lie" };
+    println!("{set}, {turned}: {proven} of {} proven, {}", times.len(), spread(&mut times));
+    println!("  other than known: {wrong:?}");
+}
+
+/// One sheet, most value, no limit to counts.
+fn unlimited(folder: &str) {
+    for free in [false, true] {
+        let (mut times, mut wrong) = (Vec::new(), Vec::new());
+        for (name, instance) in instances(folder, "gcut") {
+            if name == "gcut13" {
+                continue;
+            }
+            let (sheet, kinds, values) = read(&instance, free);
+            let (value, time) = timed(|| knapsack::unlimited(sheet, &kinds, &values, &limits()));
+            times.push(time);
+            let key = if free {
+                "unconstrained_guillotine_rotated_opt"
+            } else {
+                "unconstrained_guillotine_oriented_opt"
+            };
+            if value != instance["known"][key].as_i64() {
+                wrong.push(format!("{name}: {value:?}"));
+            }
+        }
+        println!("gcut without limits, free {free}: {}", spread(&mut times));
+        println!("  other than known: {wrong:?}");
+    }
+}
+
+/// Fewest sheets for sets as crafters cut them.
+fn kits(folder: &str, many: bool) {
+    let (mut times, mut proven, mut kept, mut worse) = (Vec::new(), 0, 0, Vec::new());
+    for (name, instance) in instances(folder, "craft100") {
+        let (sheet, mut kinds, _) = read(&instance, false);
+        let times_kit = number(&instance["kits"]);
+        if many && times_kit == 1 {
+            continue;
+        }
+        if many {
+            for kind in &mut kinds {
+                kind.count *= u32::try_from(times_kit).expect("a count");
+            }
+        }
+        let problem = Problem {
+            sheets: vec![SheetKind { size: sheet, at_hand: None }],
+            kinds,
+            limits: limits(),
+        };
+        let (solution, time) = timed(|| solve(&problem));
+        times.push(time);
+        let ways: Vec<_> =
+            solution.patterns.iter().map(|it| (sheet, &it.1, it.2)).collect();
+        let offcut = solution.offcut.map(|it| (it.0, it.1));
+        let held = replay(&problem.kinds, &problem.limits, &ways, &solution.too_large, offcut)
+            .expect("the plan holds");
+        let known = &instance["known"][if many { "N_kits" } else { "one_kit" }];
+        let sheets = i64::try_from(held.sheets).expect("few sheets");
+        proven += u32::from(solution.proven);
+        let largest = solution.offcut.is_none_or(|it| it.2) && solution.proven;
+        kept += u32::from(largest);
+        if sheets != number(&known["sheets"]) {
+            worse.push(format!("{name}: {sheets} not {}", known["sheets"]));
+        }
+        if i64::from(solution.bound.sheets) > number(&known["sheets"]) {
+            worse.push(format!("{name}: BOUND {} beyond {}", solution.bound.sheets, known["sheets"]));
+        }
+        if let (false, true, Some(pair), Some(found)) =
+            (many, largest, known["largest_leftover_rectangle_on_one_sheet"].as_array(), solution.offcut)
+        {
+            let area = number(&pair[0]) * number(&pair[1]);
+            let mine = found.1.area() / (1440 * 1440);
+            if i128::from(area) != mine {
+                worse.push(format!("{name}: offcut {mine} not {area}"));
+            }
+        }
+        if std::env::var("EACH").is_ok() || !solution.proven || 50.0 < time {
+            println!(
+                "  {name}: {} kinds, {times_kit} kits, {sheets} sheets, bound {:?}, offcut proven {largest}, {time:.2} ms, {} steps",
+                problem.kinds.len(), solution.bound, solution.spent
+            );
+        }
+    }
+    let which = if many { "many kits" } else { "one kit" };
+    println!(
+        "craft100, {which}: {proven} of {} proven, {kept} offcuts proven, {}",
+        times.len(),
+        spread(&mut times)
+    );
+    println!("  other than known: {worse:?}");
+}

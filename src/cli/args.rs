@@ -1,0 +1,161 @@
+//! What can be said on the command line.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+/// Plans a set of hand-made cards and prints the handout for it.
+#[derive(Debug, Parser)]
+#[command(
+    name = "leafwright",
+    version,
+    about = "From a description of a set of hand-made cards to a printed handout",
+    long_about = "From a description of a set of hand-made cards to a printed handout: \
+                  checks that every piece fits, works out the straight cuts with the fewest \
+                  sheets, counts what to buy in whole packs, puts the work in order, and lays \
+                  out a PDF that is true to scale.",
+    after_help = "Start here:\n  leafwright make demo-data/orchard-evenings.yaml\n\n\
+                  Exit codes: 0 all is well; 1 the description is at fault; \
+                  2 the command line, a file or the disk is."
+)]
+pub(crate) struct Arguments {
+    #[command(subcommand)]
+    pub(crate) command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// Make a handout from a description.
+    #[command(
+        after_help = "Examples:\n  leafwright make harbour.yaml\n  \
+                            leafwright make harbour.yaml --for travel --page a5\n  \
+                            leafwright make harbour.yaml --kits 12 -o table.pdf"
+    )]
+    Make(Make),
+    /// Say everything that is wrong with a description; write nothing.
+    Check(Check),
+    /// Show how the sheets are cut.
+    #[command(after_help = "Examples:\n  leafwright cuts harbour.yaml\n  \
+                            leafwright cuts harbour.yaml --kits 12 --json > cuts.json")]
+    Cuts(Cuts),
+    /// List the sizes of sheets, cards and envelopes that have a name.
+    Formats(Formats),
+}
+
+/// The description and how many kits are made of it.
+#[derive(Args, Debug)]
+pub(crate) struct Described {
+    /// The description, a YAML file.
+    pub(crate) description: PathBuf,
+    /// How many kits, instead of the number in the description.
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=10_000))]
+    pub(crate) kits: Option<u32>,
+    /// How messages are written: with the place shown, or one line each.
+    #[arg(long, value_enum, default_value = "long", value_name = "FORM")]
+    pub(crate) messages: Messages,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Make {
+    #[command(flatten)]
+    pub(crate) described: Described,
+    /// Who the handout is for.
+    #[arg(long = "for", value_enum, default_value = "class", value_name = "READER")]
+    pub(crate) reader: ReaderName,
+    /// The page it is printed on [default: what suits the reader and the unit].
+    #[arg(long, value_enum, value_name = "SIZE")]
+    pub(crate) page: Option<PageName>,
+    /// The units that lengths are given in [default: the description's].
+    #[arg(long, value_enum, value_name = "UNITS")]
+    pub(crate) units: Option<UnitsName>,
+    /// Where to write the PDF [default: NAME-READER.pdf in this folder].
+    #[arg(short, long, value_name = "FILE")]
+    pub(crate) output: Option<PathBuf>,
+    /// Leave out colours.
+    #[arg(long, value_enum, default_value = "colour", value_name = "INK")]
+    pub(crate) ink: Ink,
+    /// Set in 18 pt for readers who see little.
+    #[arg(long)]
+    pub(crate) large_print: bool,
+    /// The kind of PDF: the usual one, or one for archives that want PDF/A-1b.
+    #[arg(long, value_enum, default_value = "tagged", value_name = "KIND")]
+    pub(crate) pdf: PdfKind,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Check {
+    #[command(flatten)]
+    pub(crate) described: Described,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Cuts {
+    #[command(flatten)]
+    pub(crate) described: Described,
+    /// Whose way of working counts: whether sheets are cut together.
+    #[arg(long = "for", value_enum, default_value = "class", value_name = "READER")]
+    pub(crate) reader: ReaderName,
+    /// Write JSON (see templates/cuts.schema.json) instead of text.
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Formats {
+    /// Only names that contain this.
+    pub(crate) filter: Option<String>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Messages {
+    Long,
+    Short,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum ReaderName {
+    /// A person at a class table.
+    Class,
+    /// The buyer of a kit.
+    Kit,
+    /// Someone who finishes the cards on a journey.
+    Travel,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum PageName {
+    /// 8 1/2 × 11 in.
+    Letter,
+    /// 210 × 297 mm.
+    A4,
+    /// 5 1/2 × 8 1/2 in.
+    HalfLetter,
+    /// 148 × 210 mm.
+    A5,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum UnitsName {
+    /// Inches.
+    In,
+    /// Millimetres.
+    Mm,
+    /// Both, the description's first.
+    Both,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Ink {
+    /// With the accent and the colours of the papers.
+    Colour,
+    /// Greys only.
+    Gray,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum PdfKind {
+    /// Tagged for screen readers, for print and for archives (PDF 1.7).
+    Tagged,
+    /// Without tags, as PDF/A-1b wants it (PDF 1.4).
+    Archive,
+}

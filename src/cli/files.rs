@@ -1,0 +1,104 @@
+//! Files in, files out: the only place that opens them.
+
+use std::fs;
+use std::io::{self, Read, Write};
+use std::path::{Component, Path, PathBuf};
+
+use crate::cli::Failure;
+use crate::source::{Folder, Source};
+
+/// A description may not be larger; the reader of descriptions says so too.
+const MOST_BYTES: u64 = 64 * 1024 * 1024;
+
+/// The folder that a description lies in.
+pub(crate) struct DiskFolder {
+    root: PathBuf,
+}
+
+impl DiskFolder {
+    /// The folder around a file.
+    pub(crate) fn around(file: &Path) -> Self {
+        let root = file.parent().filter(|it| !it.as_os_str().is_empty());
+        Self { root: root.unwrap_or(Path::new(".")).to_path_buf() }
+    }
+}
+
+impl Folder for DiskFolder {
+    fn bytes(&self, path: &Path) -> Result<Vec<u8>, String> {
+        let plain = path.components().all(|it| matches!(it, Component::Normal(_)));
+        if !plain {
+            return Err(format!(
+                "`{}` leads out of the description's folder",
+                path.display()
+            ));
+        }
+        // A link may still lead out: compare where the paths really end.
+        let file = self.root.join(path);
+        let inside = file
+            .canonicalize()
+            .and_then(|file| Ok(file.starts_with(self.root.canonicalize()?)))
+            .map_err(|fault| format!("`{}` can't be opened: {fault}", path.display()))?;
+        if !inside {
+            return Err(format!(
+                "`{}` leads out of the description's folder",
+                path.display()
+            ));
+        }
+        read_bounded(&file)
+            .map_err(|fault| format!("`{}` can't be read: {fault}", path.display()))
+    }
+}
+
+/// Reads a description.
+pub(crate) fn description(path: &Path) -> Result<Source, Failure> {
+    let name = path.display().to_string();
+    let bytes = read_bounded(path).map_err(|fault| Failure {
+        message: format!("`{name}` can't be read: {fault}"),
+        hint: "name a description, such as demo-data/orchard-evenings.yaml".to_owned(),
+    })?;
+    let text = String::from_utf8(bytes).map_err(|fault| Failure {
+        message: format!(
+            "`{name}` is not UTF-8 text: byte {} is not a character",
+            fault.utf8_error().valid_up_to() + 1
+        ),
+        hint: "save it from a text editor as UTF-8".to_owned(),
+    })?;
+    Ok(Source::new(name, text.strip_prefix('\u{feff}').unwrap_or(&text)))
+}
+
+fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
+    let file = fs::File::open(path)?;
+    if file.metadata()?.is_dir() {
+        return Err(io::Error::other("it is a folder"));
+    }
+    let mut bytes = Vec::new();
+    file.take(MOST_BYTES + 1).read_to_end(&mut bytes)?;
+    if bytes.len() as u64 > MOST_BYTES {
+        return Err(io::Error::other("it is larger than 64 MiB"));
+    }
+    Ok(bytes)
+}
+
+/// Writes a whole file or nothing: to a temporary file beside it, then renamed.
+pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    let fail = |fault: &io::Error| Failure {
+        message: format!("`{}` can't be written: {fault}", path.display()),
+        hint: "name another file with -o".to_owned(),
+    };
+    let name = path.file_name().ok_or_else(|| fail(&io::Error::other("it has no name")))?;
+    let mut part = std::ffi::OsString::from(".");
+    part.push(name);
+    part.push(format!(".{}.part", std::process::id()));
+    let part = path.with_file_name(part);
+    let written = fs::File::create(&part)
+        .and_then(|mut file| {
+            file.write_all(bytes)?;
+            file.sync_all()
+        })
+        .and_then(|()| fs::rename(&part, path));
+    written.map_err(|fault| {
+        // What is half written must not stay; that it can't be removed adds nothing.
+        let _ = fs::remove_file(&part);
+        fail(&fault)
+    })
+}

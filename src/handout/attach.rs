@@ -1,0 +1,209 @@
+//! Sentences that put a layer in its place.
+
+use crate::document::Text;
+use crate::geom::{Axis, Length, Side, Turn};
+use crate::handout::writer::{Writer, sentences};
+use crate::plan::{Front, Set};
+use crate::project::{Along, CardId, FaceId, Layer, Runs, ToolId, ToolKind};
+
+impl Writer<'_> {
+    /// The first thing of the project that holds paper on paper.
+    pub(super) fn adhesive(&self) -> Option<ToolId> {
+        self.project.tools.iter().position(|it| holds(&it.kind)).map(ToolId)
+    }
+
+    /// What a layer is fixed with; `None` for foam squares that have no name.
+    pub(super) fn fixed_with(&self, layer: &Layer) -> Option<ToolId> {
+        match (layer.with, layer.raised) {
+            (Some(tool), _) => Some(tool),
+            (None, 0) => self.adhesive(),
+            (None, _) => None,
+        }
+    }
+
+    /// Which side gets what, and how the layer is laid on.
+    pub(super) fn attach(
+        &self,
+        card: CardId,
+        front: &Front,
+        layers: &[Layer],
+        sets: &[Set],
+        at: usize,
+    ) -> Text {
+        let (Some(layer), Some(set)) = (layers.get(at), sets.get(at)) else {
+            return Text::new();
+        };
+        let what = self.placed(layer.what);
+        let face = set.showing.unwrap_or(FaceId(0));
+        let back = match self.back_of(set.paper, face) {
+            Some(back) => {
+                let values = [("face", back.into()), ("what", what.into())];
+                self.tell("back-named", &values)
+            }
+            None => self.tell("back-plain", &[("what", what.into())]),
+        };
+        let fix = if layer.raised > 0 {
+            let count = layer.raised.into();
+            self.tell("fix-raised", &[("count", count), ("back", back.into())])
+        } else {
+            self.fix_flat(self.fixed_with(layer), back)
+        };
+        let mut how: Vec<Text> = Vec::new();
+        if let Some(face) = self.up_side(set) {
+            how.push(face);
+        }
+        how.extend(self.turned(set).map(plain_text));
+        let place = self.place(card, front, layers, at);
+        how.extend(place.into_iter().map(plain_text));
+        let how = how.into_iter().reduce(|first, next| {
+            self.tell("list-next", &[("first", first.into()), ("next", next.into())])
+        });
+        let raised = if layer.raised > 0 { "yes" } else { "no" };
+        let values = [("how", how.unwrap_or_default().into()), ("raised", raised.into())];
+        sentences([fix, self.tell("lay-it", &values)])
+    }
+
+    /// Puts glue or tape on a side.
+    pub(super) fn fix_flat(&self, tool: Option<ToolId>, back: Text) -> Text {
+        let Some(id) = tool else {
+            return self.tell("fix-plain", &[("back", back.into())]);
+        };
+        let adhesives = self.project.tools.iter().filter(|it| holds(&it.kind)).count();
+        let named = if adhesives > 1 { "yes" } else { "no" };
+        let values = [
+            ("tool", self.tool_name(id).into()),
+            ("back", back.clone().into()),
+            ("named", named.into()),
+        ];
+        match self.project.tools[id.0].kind {
+            ToolKind::Tape => self.tell("fix-tape", &values),
+            ToolKind::Glue { .. } => self.tell("fix-glue", &values),
+            _ => {
+                let tool = self.tool_name(id);
+                self.tell("fix-with", &[("tool", tool.into()), ("back", back.into())])
+            }
+        }
+    }
+
+    /// `boughs up`, if the paper has two faces that can be told apart.
+    fn up_side(&self, set: &Set) -> Option<Text> {
+        let face = set.showing.unwrap_or(FaceId(0));
+        self.back_of(set.paper, face)?;
+        let face = self.face(set.paper, face)?;
+        Some(self.tell("face-up", &[("face", face.into())]))
+    }
+
+    /// How the pattern stands, if it has a direction.
+    fn turned(&self, set: &Set) -> Option<String> {
+        let face = set.showing.unwrap_or(FaceId(0));
+        let runs = self.project.papers[set.paper.0].faces.get(face.0)?.runs;
+        let turn = match (runs, set.turned) {
+            (Runs::Any, _) => return None,
+            (_, Turn::None) => "none",
+            (_, Turn::Right) => "right",
+            (_, Turn::Over) => "over",
+            (_, Turn::Left) => "left",
+        };
+        Some(self.say("pattern-stands", &[("turn", turn.into())]))
+    }
+
+    /// Where a layer sits, in phrases such as `1/4 in from the right edge`.
+    pub(super) fn place(
+        &self,
+        card: CardId,
+        front: &Front,
+        layers: &[Layer],
+        at: usize,
+    ) -> Vec<String> {
+        let Some(layer) = layers.get(at) else { return Vec::new() };
+        let _ = card;
+        if layer.edge_to_edge.is_none()
+            && layer.across == Along::Center
+            && layer.up == Along::Center
+        {
+            return vec![self.say("place-middle", &[])];
+        }
+        let mut phrases = Vec::new();
+        let spans = |axis| layer.edge_to_edge == Some(axis);
+        if spans(Axis::Level) {
+            phrases.push(self.say("place-spans", &[("axis", "level".into())]));
+        } else {
+            phrases.push(self.along(layer.across, Axis::Level, front, layers));
+        }
+        if spans(Axis::Upright) {
+            phrases.push(self.say("place-spans", &[("axis", "upright".into())]));
+        } else {
+            phrases.push(self.along(layer.up, Axis::Upright, front, layers));
+        }
+        if let Some(0) = phrases.iter().position(|_| spans(Axis::Upright)) {
+            // First how it stretches, then where.
+            phrases.reverse();
+        }
+        phrases
+    }
+
+    fn along(&self, along: Along, axis: Axis, front: &Front, layers: &[Layer]) -> String {
+        let level = if axis == Axis::Level { "level" } else { "upright" };
+        let fold = |side: Side| if side == front.fold { "yes" } else { "no" };
+        let name = |of: usize| match layers.get(of) {
+            Some(layer) => super::writer::plain(&self.placed_name(layer.what)),
+            None => String::new(),
+        };
+        match along {
+            Along::Center => self.say("place-center", &[("axis", level.into())]),
+            Along::From(side, Length::ZERO, _) => self.say(
+                "place-flush",
+                &[("side", Self::side(side).into()), ("fold", fold(side).into())],
+            ),
+            Along::From(side, off, _) => self.say(
+                "place-from",
+                &[
+                    ("side", Self::side(side).into()),
+                    ("fold", fold(side).into()),
+                    ("off", self.words.length(off).into()),
+                ],
+            ),
+            Along::CenterOf(of, _) => self.say(
+                "place-center-of",
+                &[("axis", level.into()), ("of", name(of).into())],
+            ),
+            Along::Beyond { of, side, gap: Length::ZERO, .. } => self.say(
+                "place-touching",
+                &[("side", Self::side(side).into()), ("of", name(of).into())],
+            ),
+            Along::Beyond { of, side, gap, .. } => self.say(
+                "place-beyond",
+                &[
+                    ("side", Self::side(side).into()),
+                    ("of", name(of).into()),
+                    ("gap", self.words.length(gap).into()),
+                ],
+            ),
+            Along::Straddling { of, side, .. } => self.say(
+                "place-straddling",
+                &[("edge", self.edge(side).into()), ("of", name(of).into())],
+            ),
+            Along::Within { of, side, inset: Length::ZERO, .. } => self.say(
+                "place-level-with",
+                &[("edge", self.edge(side).into()), ("of", name(of).into())],
+            ),
+            Along::Within { of, side, inset, .. } => self.say(
+                "place-within",
+                &[
+                    ("edge", self.edge(side).into()),
+                    ("of", name(of).into()),
+                    ("inset", self.words.length(inset).into()),
+                ],
+            ),
+        }
+    }
+}
+
+/// Whether a tool holds paper on paper.
+fn holds(kind: &ToolKind) -> bool {
+    matches!(kind, ToolKind::Tape | ToolKind::Glue { .. })
+}
+
+fn plain_text(words: String) -> Text {
+    vec![crate::document::Inline::plain(words)]
+}

@@ -1,0 +1,276 @@
+//! What a bag holds when it reaches the place where the cards are finished:
+//! ticked off when it is packed, or when it is opened.
+
+use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
+use crate::geom::Size;
+use crate::handout::writer::Writer;
+use crate::handout::{Hands, When, need, of_blocks, prepare};
+use crate::plan::cut::{Part, PartOf};
+use crate::plan::{Act, Task};
+use crate::project::{
+    BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, Stock,
+};
+
+/// A line: how many, what, and its size.
+struct Row {
+    count: u32,
+    what: Text,
+    size: Option<Size>,
+}
+
+/// The bag as it is opened.
+pub(super) fn received(w: &Writer<'_>) -> Vec<Section> {
+    let Some(table) = table(w) else { return Vec::new() };
+    let text = w.tell("bag-received", &[]);
+    let blocks = vec![Block::Paragraph(Tone::Body, text), table];
+    of_blocks("bag", w.tell("bag-title", &[]), blocks)
+}
+
+/// The bag as it is packed, with the tools that go along on a journey.
+pub(super) fn packed(w: &Writer<'_>) -> Vec<Section> {
+    let Some(table) = table(w) else { return Vec::new() };
+    let mut blocks = Vec::new();
+    if w.template.hands == Hands::Maker {
+        let kits = w.kits();
+        let spares = w.plan.supplies.spares;
+        let values = [("kits", kits.into()), ("spares", spares.into())];
+        blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-bags", &values)));
+        blocks.push(table);
+    } else {
+        blocks.push(table);
+        let here: Vec<&Task> =
+            w.mine().filter(|it| it.1 == When::Here).map(|it| it.0).collect();
+        let tools: Vec<Text> =
+            need::tools(w, &here).into_iter().map(|it| need::item(w, it)).collect();
+        if !tools.is_empty() {
+            blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-tools", &[])));
+            blocks.push(Block::List(Marker::Box, tools));
+        }
+        blocks.push(Block::Paragraph(Tone::Remark, w.tell("pack-flat", &[])));
+    }
+    let hands = if w.template.hands == Hands::Maker { "maker" } else { "reader" };
+    of_blocks("pack", w.tell("pack-title", &[("hands", hands.into())]), blocks)
+}
+
+fn table(w: &Writer<'_>) -> Option<Block> {
+    let rows = rows(w);
+    if rows.is_empty() {
+        return None;
+    }
+    let head = |text, align| Column { head: text, align };
+    let columns = vec![
+        head(Text::new(), Align::Start),
+        head(w.tell("bag-count", &[]), Align::End),
+        head(w.tell("bag-what", &[]), Align::Start),
+        head(w.tell("bag-size", &[]), Align::Start),
+    ];
+    let rows = rows.into_iter().map(|row| {
+        vec![
+            Text::new(),
+            vec![Inline::plain(row.count.to_string())],
+            row.what,
+            row.size.map(|it| vec![Inline::plain(w.words.size(it))]).unwrap_or_default(),
+        ]
+    });
+    let (summary, rows) = (w.say("bag-summary", &[]), rows.collect());
+    Some(Block::Table(Table { summary, columns, rows }))
+}
+
+fn rows(w: &Writer<'_>) -> Vec<Row> {
+    let mut rows = bought_bases(w);
+    rows.extend(cut_parts(w));
+    rows.extend(scrap_labels(w));
+    let sets = w.plan.fronts.iter().flat_map(|front| {
+        let count = w.project.cards[front.card.0].count;
+        let sets = front.layers.iter().chain(&front.inside).chain(&front.envelope);
+        sets.map(move |it| it.raised.saturating_mul(count))
+    });
+    let foam = sets.fold(0_u32, u32::saturating_add);
+    if foam > 0 {
+        rows.push(Row {
+            count: foam,
+            what: w.tell("bag-foam", &[("count", foam.into())]),
+            size: None,
+        });
+    }
+    for (at, base) in w.project.bases.iter().enumerate() {
+        let count = bases(w, BaseId(at));
+        if let (Some(envelope), true) = (base.envelope, count > 0) {
+            let values = [("count", count.into())];
+            let what = w.tell("bag-envelopes", &values);
+            rows.push(Row { count, what, size: envelope.size });
+        }
+    }
+    rows
+}
+
+/// How many cards of a kit are made on a base.
+fn bases(w: &Writer<'_>, base: BaseId) -> u32 {
+    let cards = w.project.cards.iter().filter(|it| it.base == base);
+    cards.fold(0, |sum, it| sum.saturating_add(it.count))
+}
+
+/// In what state a base lies in the bag.
+fn state(w: &Writer<'_>, base: BaseId) -> &'static str {
+    let comes = w.project.bases[base.0].comes;
+    let comes = match () {
+        () if w.is_ahead(Act::FoldBase(base)) => Comes::Folded,
+        () if w.is_ahead(Act::ScoreBase(base)) => comes.max(Comes::Scored),
+        () => comes,
+    };
+    Writer::comes(comes)
+}
+
+fn bought_bases(w: &Writer<'_>) -> Vec<Row> {
+    let bought = w.project.bases.iter().enumerate();
+    let bought = bought.filter(|it| matches!(it.1.from, BaseFrom::Bought(_)));
+    bought
+        .filter_map(|(at, base)| {
+            let count = bases(w, BaseId(at));
+            let values = [
+                ("base", w.base(BaseId(at)).into()),
+                ("state", state(w, BaseId(at)).into()),
+            ];
+            let what = w.tell("bag-base", &values);
+            let size = match state(w, BaseId(at)) {
+                "folded" => base.front,
+                _ => prepare::unfolded(base.front, base.fold).0,
+            };
+            (count > 0).then_some(Row { count, what, size: Some(size) })
+        })
+        .collect()
+}
+
+/// Everything that is cut from sheets, in the state in which it lies in the bag.
+fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
+    let mut rows = Vec::new();
+    for cut in &w.plan.cuts {
+        if !w.is_ahead(Act::CutPaper(cut.paper)) {
+            rows.extend(whole_sheets(w, cut.paper));
+            continue;
+        }
+        for part in &cut.parts {
+            let name = w.part_named(part);
+            let whole = |what| Row { count: part.per_kit, what, size: Some(part.size) };
+            match part.of {
+                PartOf::Piece(_) => {
+                    let mut left = part.per_kit;
+                    for (late, times) in &part.late {
+                        if !w.is_ahead(Act::LateCut(*late)) {
+                            continue;
+                        }
+                        left = left.saturating_sub(*times);
+                        for made in &w.project.late_cuts[late.0].makes {
+                            rows.push(Row {
+                                count: made.makes.saturating_mul(*times),
+                                what: w.user(&made.name),
+                                size: Some(made.size),
+                            });
+                        }
+                    }
+                    if left > 0 {
+                        let size = Some(part.size);
+                        rows.push(Row { count: left, what: name, size });
+                    }
+                }
+                PartOf::Base(base) => {
+                    let base_name = w.lettered(w.base(base), Some(part));
+                    let state = state(w, base);
+                    let values = [("base", base_name.into()), ("state", state.into())];
+                    let mut row = whole(w.tell("bag-base", &values));
+                    if state == "folded" {
+                        row.size = Some(w.project.bases[base.0].front);
+                    }
+                    rows.push(row);
+                }
+                PartOf::Label(greeting) => {
+                    rows.extend(labels(w, part, greeting, name));
+                }
+                PartOf::LabelMat(greeting) => {
+                    if !w.is_ahead(Act::MatLabel(greeting)) {
+                        rows.push(whole(name));
+                    }
+                }
+            }
+        }
+    }
+    rows
+}
+
+/// The labels that are cut as one part: all in one row while they are blank.
+fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, name: Text) -> Vec<Row> {
+    let stamped = part.greetings.iter().any(|it| w.is_ahead(Act::StampGreeting(it.0)));
+    if part.greetings.len() > 1 && !stamped {
+        let punched = w.project.greetings[first.0].label.punch.is_some()
+            && w.is_ahead(Act::PunchLabel(first));
+        let blank = w.lettered(w.tell("label-blank", &[]), Some(part));
+        let (what, size) = if punched {
+            (blank, w.project.greetings[first.0].label.outline.size)
+        } else {
+            (name, part.size)
+        };
+        return vec![Row { count: part.per_kit, what, size: Some(size) }];
+    }
+    let each = part.greetings.iter().map(|(greeting, count)| {
+        let (what, size) = label(w, *greeting, name.clone(), part.size);
+        Row { count: *count, what, size: Some(size) }
+    });
+    each.collect()
+}
+
+/// A label, or the strip it will be punched from.
+fn label(w: &Writer<'_>, greeting: GreetingId, strip: Text, size: Size) -> (Text, Size) {
+    let label = &w.project.greetings[greeting.0].label;
+    let punched = w.is_ahead(Act::PunchLabel(greeting));
+    let (what, size) = if punched || label.punch.is_none() {
+        (w.placed(Placed::Greeting(greeting)), label.outline.size)
+    } else {
+        (strip, size)
+    };
+    let stamped = if w.is_ahead(Act::StampGreeting(greeting)) { "yes" } else { "no" };
+    let matted = if w.is_ahead(Act::MatLabel(greeting)) { "yes" } else { "no" };
+    let values =
+        [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
+    (w.tell("bag-label", &values), size)
+}
+
+/// Labels of papers that only lie about in scraps.
+fn scrap_labels(w: &Writer<'_>) -> Vec<Row> {
+    let greetings = w.project.greetings.iter().enumerate();
+    greetings
+        .filter_map(|(at, greeting)| {
+            let paper = &w.project.papers[greeting.of.0];
+            let Stock::Scraps(least, _) = paper.stock else { return None };
+            let id = GreetingId(at);
+            let count = (0..w.project.cards.len()).fold(0_u32, |sum, card| {
+                let card = &w.project.cards[CardId(card).0];
+                let layers =
+                    card.layers.iter().chain(&card.inside.layers).chain(&card.envelope);
+                let used = layers.filter(|it| it.what == Placed::Greeting(id)).count();
+                let used = u32::try_from(used).unwrap_or(u32::MAX);
+                sum.saturating_add(used.saturating_mul(card.count))
+            });
+            let scrap = w.tell("scrap-of", &[("paper", w.user(&paper.name).into())]);
+            let (what, size) = label(w, id, scrap, least);
+            (count > 0).then_some(Row { count, what, size: Some(size) })
+        })
+        .collect()
+}
+
+/// The sheets of a paper that the reader cuts herself.
+fn whole_sheets(w: &Writer<'_>, paper: PaperId) -> Vec<Row> {
+    let Some(cut) = w.cut_of(paper) else { return Vec::new() };
+    // Sheets that are cut for several kits together lie in no single bag.
+    if cut.kits > 1 {
+        return Vec::new();
+    }
+    cut.patterns
+        .iter()
+        .map(|pattern| {
+            let paper = w.user(&w.project.papers[paper.0].name);
+            let values = [("paper", paper.into()), ("count", pattern.copies.into())];
+            let what = w.tell("bag-sheets", &values);
+            Row { count: pattern.copies, what, size: Some(pattern.sheet) }
+        })
+        .collect()
+}

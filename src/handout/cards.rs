@@ -1,0 +1,268 @@
+//! A section for each card: its front measured, what it takes, step by step.
+
+use crate::document::{
+    Block, Figure, Inline, ScaleWish, Section, Start, Step, Text, Tone,
+};
+use crate::geom::Side;
+use crate::handout::writer::{Writer, sentences};
+use crate::handout::{Wanted, When, cover, fronts, prepare};
+use crate::plan::{Act, Front, Task};
+use crate::project::{Card, CardId, LateId, Layer, Placed};
+
+/// The drawings of cards that share a scale.
+const CARDS: u32 = 2;
+
+pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
+    let cards = w.project.cards.iter().enumerate();
+    cards.filter_map(|(at, card)| section(w, wanted, CardId(at), card)).collect()
+}
+
+fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<Section> {
+    let front = w.front(id)?;
+    let tasks: Vec<&Task> = w
+        .mine()
+        .filter(|(task, when)| {
+            of_card(task.act) == Some(id) && wanted.when.is_none_or(|it| it == *when)
+        })
+        .map(|(task, _)| task)
+        .collect();
+    if tasks.is_empty() {
+        return None;
+    }
+    let mut texts = vec![(start(w, front, card), None)];
+    for task in &tasks {
+        texts.extend(steps(w, id, card, front, task));
+    }
+    let steps = texts.into_iter().enumerate().map(|(at, (text, aside))| Step {
+        number: (at + 1).to_string(),
+        text,
+        aside,
+        figure: None,
+    });
+    let mut beside = Vec::new();
+    if card.count > 1 {
+        let text = w.tell("card-count", &[("count", card.count.into())]);
+        beside.push(Block::Paragraph(Tone::Body, text));
+    }
+    beside.push(Block::Paragraph(Tone::Body, takes(w, card)));
+    beside.push(Block::Steps(steps.collect()));
+    for tip in &card.tips {
+        let tip = w.tell("tip", &[("tip", w.user(tip).into())]);
+        beside.push(Block::Paragraph(Tone::Remark, tip));
+    }
+    let blocks = if wanted.drawings {
+        vec![Block::Keep(vec![Block::Beside(figure(w, id, card, front), beside)])]
+    } else {
+        vec![Block::Keep(beside)]
+    };
+    let title = w.user(&card.name);
+    Some(Section { anchor: cover::anchor(id), title, start: Start::Below, blocks })
+}
+
+fn figure(w: &Writer<'_>, id: CardId, card: &Card, front: &Front) -> Figure {
+    let size = w.words.size(front.size);
+    Figure {
+        drawing: fronts::measured(w, front, &front.layers, &card.layers),
+        alt: fronts::alt(w, id, front, &front.layers, &card.layers),
+        caption: Some(w.tell("front-caption", &[("size", size.into())])),
+        scale: ScaleWish::Shared(CARDS),
+        says_scale: true,
+    }
+}
+
+/// The card that a task belongs to.
+pub(super) fn of_card(act: Act) -> Option<CardId> {
+    match act {
+        Act::Attach(card, _)
+        | Act::TrimFlush(card, _)
+        | Act::StampInside(card)
+        | Act::AttachInside(card, _)
+        | Act::AttachEnvelope(card, _)
+        | Act::ChooseInside(card) => Some(card),
+        Act::CutPaper(_)
+        | Act::ScoreBase(_)
+        | Act::FoldBase(_)
+        | Act::StampGreeting(_)
+        | Act::PunchLabel(_)
+        | Act::MatLabel(_)
+        | Act::LateCut(_) => None,
+    }
+}
+
+/// What lies ready for a card.
+fn takes(w: &Writer<'_>, card: &Card) -> Text {
+    let mut items = vec![(w.base(card.base), 1_u32)];
+    let layers = card.layers.iter().chain(&card.inside.layers).chain(&card.envelope);
+    let mut raised = 0_u32;
+    for layer in layers {
+        raised = raised.saturating_add(layer.raised);
+        let item = match layer.what {
+            Placed::Late(late, _)
+                if at_card(w, late) && first_use(w, late) == Some(card) =>
+            {
+                w.placed(Placed::Piece(w.project.late_cuts[late.0].piece))
+            }
+            what => w.placed(what),
+        };
+        let late = matches!(layer.what, Placed::Late(..));
+        match items.iter_mut().find(|it| it.0 == item) {
+            // One piece makes several parts.
+            Some(_) if late => {}
+            Some(known) => known.1 += 1,
+            None => items.push((item, 1)),
+        }
+    }
+    let counted = items.into_iter().map(|(item, count)| match count {
+        1 => item,
+        _ => w.tell("several", &[("count", count.into()), ("item", item.into())]),
+    });
+    let mut items: Vec<Text> = counted.collect();
+    if raised > 0 {
+        items.push(w.tell("foam-squares", &[("count", raised.into())]));
+    }
+    w.tell("card-takes", &[("items", w.list(items).into())])
+}
+
+/// Whether a late cut is made in the steps of a card.
+pub(super) fn at_card(w: &Writer<'_>, late: LateId) -> bool {
+    let act = Act::LateCut(late);
+    w.project.late_cuts[late.0].at_the_card
+        && w.mine().any(|(task, when)| task.act == act && when == When::Here)
+}
+
+/// The first card that uses what a late cut makes.
+fn first_use<'a>(w: &Writer<'a>, late: LateId) -> Option<&'a Card> {
+    w.project.cards.iter().find(|card| uses(card, late).next().is_some())
+}
+
+fn uses(card: &Card, late: LateId) -> impl Iterator<Item = usize> {
+    let layers = card.layers.iter().chain(&card.inside.layers).chain(&card.envelope);
+    layers.filter_map(move |layer| match layer.what {
+        Placed::Late(its, part) if its == late => Some(part),
+        _ => None,
+    })
+}
+
+/// The base before one, the right way round.
+fn start(w: &Writer<'_>, front: &Front, card: &Card) -> Text {
+    let values =
+        [("base", w.base(card.base).into()), ("fold", Writer::side(front.fold).into())];
+    w.tell("card-start", &values)
+}
+
+/// The steps of a task, each with what stands in the margin.
+fn steps(
+    w: &Writer<'_>,
+    id: CardId,
+    card: &Card,
+    front: &Front,
+    task: &Task,
+) -> Vec<(Text, Option<Text>)> {
+    let mut steps = Vec::new();
+    let mut text = match task.act {
+        Act::Attach(_, at) => {
+            steps.extend(late_step(w, card, &card.layers, at));
+            steps.push((
+                w.attach(id, front, &card.layers, &front.layers, at),
+                size(w, front, at),
+            ));
+            Text::new()
+        }
+        Act::TrimFlush(_, at) => {
+            let what = card.layers.get(at).map(|it| w.placed(it.what));
+            w.tell("trim-flush", &[("what", what.unwrap_or_default().into())])
+        }
+        Act::AttachInside(_, at) => {
+            steps.extend(late_step(w, card, &card.inside.layers, at));
+            let attach = w.attach(id, front, &card.inside.layers, &front.inside, at);
+            sentences([w.tell("inside-open", &[("half", half(front).into())]), attach])
+        }
+        Act::AttachEnvelope(_, at) => {
+            steps.extend(late_step(w, card, &card.envelope, at));
+            let attach = w.attach(id, front, &card.envelope, &front.envelope, at);
+            sentences([w.tell("envelope-take", &[]), attach])
+        }
+        Act::StampInside(_) => stamp_inside(w, card, front),
+        Act::ChooseInside(_) => choose_inside(w, card),
+        _ => Text::new(),
+    };
+    let waits = prepare::waits(w, task);
+    if text.is_empty() {
+        if let Some((last, _)) = steps.last_mut() {
+            *last = sentences([std::mem::take(last), waits]);
+        }
+    } else {
+        text = sentences([text, waits]);
+        steps.push((text, None));
+    }
+    steps
+}
+
+/// The size of a layer, for the margin.
+fn size(w: &Writer<'_>, front: &Front, at: usize) -> Option<Text> {
+    let size = front.layers.get(at)?.laid.size;
+    Some(vec![Inline::plain(w.words.size(size))])
+}
+
+/// Cuts a piece again, before the first layer that needs it.
+fn late_step(
+    w: &Writer<'_>,
+    card: &Card,
+    layers: &[Layer],
+    at: usize,
+) -> Option<(Text, Option<Text>)> {
+    let Placed::Late(late, _) = layers.get(at)?.what else { return None };
+    let again = layers
+        .iter()
+        .take(at)
+        .any(|it| matches!(it.what, Placed::Late(its, _) if its == late));
+    if again || !at_card(w, late) || first_use(w, late) != Some(card) {
+        return None;
+    }
+    let mut text = vec![prepare::late_cut(w, late, 1)];
+    // What this card leaves over is for another.
+    for (part, made) in w.project.late_cuts[late.0].makes.iter().enumerate() {
+        let here = uses(card, late).any(|it| it == part);
+        let elsewhere = w
+            .project
+            .cards
+            .iter()
+            .find(|it| *it != card && uses(it, late).any(|its| its == part));
+        if let (false, Some(other)) = (here, elsewhere) {
+            let name = w.user(&made.name);
+            let values = [("part", name.into()), ("card", w.user(&other.name).into())];
+            text.push(w.tell("late-keep", &values));
+        }
+    }
+    Some((sentences(text), None))
+}
+
+fn half(front: &Front) -> &'static str {
+    match front.fold {
+        Side::Top | Side::Bottom => "lower",
+        Side::Left | Side::Right => "right",
+    }
+}
+
+fn stamp_inside(w: &Writer<'_>, card: &Card, front: &Front) -> Text {
+    let words = card.inside.words.as_ref().map(|it| w.quoted(it)).unwrap_or_default();
+    let half = half(front);
+    match card.inside.ink {
+        Some(ink) => {
+            let ink = w.tool_name(ink);
+            let values =
+                [("words", words.into()), ("ink", ink.into()), ("half", half.into())];
+            w.tell("inside-stamp", &values)
+        }
+        None => w.tell("inside-write", &[("words", words.into()), ("half", half.into())]),
+    }
+}
+
+fn choose_inside(w: &Writer<'_>, card: &Card) -> Text {
+    let among: Vec<Text> = card.inside.among.iter().map(|it| w.quoted(it)).collect();
+    if among.is_empty() {
+        w.tell("inside-later", &[])
+    } else {
+        w.tell("inside-choose", &[("among", w.choice(among).into())])
+    }
+}

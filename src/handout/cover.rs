@@ -1,0 +1,158 @@
+//! The cover: what the set is, what it makes, and who does what.
+
+use crate::document::{
+    Block, Figure, Inline, Marker, ScaleWish, Section, Start, Text, Tone,
+};
+use crate::handout::writer::{Writer, plain, sentences};
+use crate::handout::{Hands, Wanted, When, fronts};
+use crate::plan::TaskId;
+use crate::project::{CardId, Reader, Work};
+
+/// The drawings that share a scale on the cover.
+const FRONTS: u32 = 1;
+
+pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
+    let project = w.project;
+    let mut blocks = Vec::new();
+    if let Some(about) = &project.about {
+        blocks.push(Block::Paragraph(Tone::Lead, w.user(about)));
+    }
+    if w.template.hands == Hands::Maker {
+        let kits = w.kits();
+        let spares = w.plan.supplies.spares;
+        let reader = w.template.reader.word();
+        let values =
+            [("reader", reader.into()), ("kits", kits.into()), ("spares", spares.into())];
+        blocks.push(Block::Paragraph(Tone::Body, w.tell("cover-maker", &values)));
+    }
+    if let Some(makes) = makes(w) {
+        blocks.push(Block::Paragraph(Tone::Body, makes));
+    }
+    if wanted.drawings && !w.plan.fronts.is_empty() {
+        blocks.push(Block::Figures(
+            w.plan.fronts.iter().map(|it| front(w, it.card)).collect(),
+        ));
+    }
+    let shares = sentences(shares(w));
+    if !shares.is_empty() {
+        blocks.push(Block::Paragraph(Tone::Body, shares));
+    }
+    if let Some(by) = &project.handed_out_by {
+        let name = w.user(&by.name);
+        let text = match &by.reach {
+            Some(reach) => {
+                let reach = w.user(reach);
+                w.tell(
+                    "cover-ask-reach",
+                    &[("name", name.into()), ("reach", reach.into())],
+                )
+            }
+            None => w.tell("cover-ask", &[("name", name.into())]),
+        };
+        blocks.push(Block::Paragraph(Tone::Remark, text));
+    }
+    if !project.tips.is_empty() && w.template.hands == Hands::Reader {
+        let tips = project.tips.iter().map(|it| w.user(it)).collect();
+        let text = w.tell("tips-title", &[]);
+        blocks.push(Block::Heading { level: 2, text, anchor: None });
+        blocks.push(Block::List(Marker::Dot, tips));
+    }
+    let title = w.user(&project.title);
+    vec![Section { anchor: "cover".to_owned(), title, start: Start::Below, blocks }]
+}
+
+/// The names of the cards, each a link to its section.
+fn makes(w: &Writer<'_>) -> Option<Text> {
+    let cards = &w.project.cards;
+    if cards.is_empty() {
+        return None;
+    }
+    let names = cards.iter().enumerate().map(|(at, card)| {
+        let link = (w.template.hands == Hands::Reader).then(|| anchor(CardId(at)));
+        let name = w.user(&card.name).into_iter();
+        name.map(|it| Inline { link: link.clone(), ..it }).collect()
+    });
+    let count = cards.iter().fold(0_u32, |sum, it| sum.saturating_add(it.count));
+    let names = w.list(names.collect());
+    Some(w.tell("cover-makes", &[("count", count.into()), ("names", names.into())]))
+}
+
+/// The anchor of a card's section.
+pub(super) fn anchor(card: CardId) -> String {
+    format!("card-{}", card.0 + 1)
+}
+
+fn front(w: &Writer<'_>, card: CardId) -> Figure {
+    let name = w.user(&w.project.cards[card.0].name);
+    Figure {
+        drawing: fronts::finished(w, card),
+        alt: w.say("front-alt-short", &[("card", plain(&name).into())]),
+        caption: Some(name),
+        scale: ScaleWish::Shared(FRONTS),
+        says_scale: false,
+    }
+}
+
+/// Who does what: done for the reader, done before, done there.
+fn shares(w: &Writer<'_>) -> Vec<Text> {
+    let tasks = &w.plan.work.tasks;
+    let whens = |work: Work| {
+        let ids = (0..tasks.len()).map(TaskId);
+        ids.filter(move |id| tasks[id.0].work == work).map(|id| w.when(id))
+    };
+    let kinds = |when: Option<When>| {
+        // A kind of work is done for her only if all of it is.
+        let with = |work: &Work| match when {
+            None => whens(*work).next().is_some() && whens(*work).all(|it| it.is_none()),
+            Some(_) => whens(*work).any(|it| it == when),
+        };
+        Work::ALL.into_iter().filter(with).collect::<Vec<_>>()
+    };
+    let phrases = |works: Vec<Work>, done: bool| {
+        works
+            .into_iter()
+            .map(|work| {
+                let values = [("work", work_word(work).into())];
+                if done {
+                    w.tell("work-done", &values)
+                } else {
+                    w.tell("work-do", &values)
+                }
+            })
+            .collect::<Vec<_>>()
+    };
+    let mut all = Vec::new();
+    let travels = w.template.reader == Reader::Travel;
+    let done = phrases(kinds(None), true);
+    if !done.is_empty() && w.template.hands == Hands::Reader {
+        all.push(w.tell("cover-done", &[("works", w.list(done).into())]));
+    }
+    let before = phrases(kinds(Some(When::Before)), false);
+    if !before.is_empty() {
+        let whose = if w.template.hands == Hands::Maker { "maker" } else { "reader" };
+        let values = [("works", w.list(before).into()), ("hands", whose.into())];
+        all.push(w.tell("cover-before", &values));
+    }
+    let here = phrases(kinds(Some(When::Here)), false);
+    if !here.is_empty() {
+        let place = if travels { "travel" } else { "other" };
+        let values = [("works", w.list(here).into()), ("place", place.into())];
+        all.push(w.tell("cover-here", &values));
+    }
+    all
+}
+
+/// The word by which messages choose a kind of work.
+fn work_word(work: Work) -> &'static str {
+    match work {
+        Work::Cut => "cut",
+        Work::Score => "score",
+        Work::Fold => "fold",
+        Work::Stamp => "stamp",
+        Work::Punch => "punch",
+        Work::LateCut => "again",
+        Work::Layer => "layer",
+        Work::Attach => "attach",
+        Work::Inside => "inside",
+    }
+}

@@ -1,0 +1,273 @@
+//! The steps at the trimmer: the part in hand, its edge, the mark, what comes
+//! off and what stays.
+
+use crate::document::{Block, Figure, Inline, ScaleWish, Section, Step, Text, Tone};
+use crate::geom::Size;
+use crate::handout::prepare::edge_along;
+use crate::handout::writer::{Writer, sentences};
+use crate::handout::{Wanted, of_blocks, sheets};
+use crate::plan::Act;
+use crate::plan::cut::{self, Becomes, Hand, PaperCut};
+use crate::project::{FaceId, ToolKind, Trimmer};
+
+/// The drawings of the first paper share this scale, those of the next the next.
+const STEPS: u32 = 10;
+
+pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
+    let mine = w.plan.cuts.iter().filter(|it| w.is_mine(Act::CutPaper(it.paper)));
+    mine.flat_map(|cut| section(w, wanted, cut)).collect()
+}
+
+fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
+    let schedule = &cut.schedule;
+    if schedule.steps.is_empty() {
+        return Vec::new();
+    }
+    let steps = (0..schedule.steps.len()).map(|at| Step {
+        number: (at + 1).to_string(),
+        text: text(w, cut, at),
+        aside: Some(vec![Inline::plain(w.words.length(schedule.steps[at].mark))]),
+        figure: wanted.drawings.then(|| figure(w, cut, at)),
+    });
+    let blocks =
+        vec![Block::Paragraph(Tone::Body, before(w, cut)), Block::Steps(steps.collect())];
+    let paper = w.user(&w.project.papers[cut.paper.0].name);
+    let title = w.tell("cutting-title", &[("paper", paper.into())]);
+    of_blocks(&format!("cutting-{}", cut.paper.0 + 1), title, blocks)
+}
+
+fn trimmer<'a>(w: &Writer<'a>) -> Option<&'a Trimmer> {
+    w.project.tools.iter().find_map(|it| match &it.kind {
+        ToolKind::Trimmer(trimmer) => Some(trimmer),
+        _ => None,
+    })
+}
+
+/// What holds for all steps.
+fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
+    let schedule = &cut.schedule;
+    let proven = if schedule.proven { "yes" } else { "no" };
+    let values = [("marks", schedule.marks.into()), ("proven", proven.into())];
+    let mut all = vec![w.tell("cutting-marks", &values)];
+    let several = schedule.steps.iter().any(|it| it.parts_in_hand() > 1);
+    match trimmer(w) {
+        Some(trimmer) if several && trimmer.sheets_at_once > 1 => {
+            let count = trimmer.sheets_at_once.into();
+            all.push(w.tell("cutting-stack", &[("count", count)]));
+        }
+        _ if several => all.push(w.tell("cutting-each", &[])),
+        _ => {}
+    }
+    sentences(all)
+}
+
+fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
+    let step = &cut.schedule.steps[at];
+    let mut all = vec![take(w, cut, at)];
+    if step.turn {
+        let count = count(step.parts_in_hand());
+        all.push(w.tell("turn-quarter", &[("count", count.into())]));
+    }
+    let values = [
+        ("edge", edge(w, cut, step).into()),
+        ("mark", w.words.length(step.mark).into()),
+        ("moves", if step.moves { "yes" } else { "no" }.into()),
+        ("times", step.times.into()),
+        ("count", count(step.parts_in_hand()).into()),
+    ];
+    all.push(w.tell("line-up", &values));
+    let mut done: Vec<(Size, Becomes)> = Vec::new();
+    for (rect, becomes) in &step.off {
+        let this = (rect.size, *becomes);
+        if done.contains(&this) {
+            continue;
+        }
+        let alike = step.off.iter().filter(|it| (it.0.size, it.1) == this).count();
+        all.push(comes_off(w, cut, at, this, alike));
+        done.push(this);
+    }
+    all.push(stays(w, cut, at));
+    if step.hard_to_hold {
+        all.push(w.tell("hard-to-hold", &[]));
+    }
+    sentences(all)
+}
+
+/// A number for words; the many that don't fit are all "many".
+fn count(number: u64) -> u32 {
+    u32::try_from(number).unwrap_or(u32::MAX)
+}
+
+/// What is taken in hand.
+fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
+    let step = &cut.schedule.steps[at];
+    let size = w.words.size(step.in_hand.size);
+    let number = count(step.parts_in_hand());
+    match step.hand {
+        Hand::Sheet => {
+            let paper = w.user(&w.project.papers[cut.paper.0].name);
+            let plans = count(cut.patterns.len() as u64);
+            let plan = count(step.pattern as u64 + 1);
+            let values = [
+                ("count", number.into()),
+                ("paper", paper.into()),
+                ("plans", plans.into()),
+                ("plan", plan.into()),
+            ];
+            let take = w.tell("take-sheet", &values);
+            let up = match (w.back_of(cut.paper, FaceId(0)), w.face(cut.paper, FaceId(0)))
+            {
+                (Some(_), Some(face)) => {
+                    w.tell("sheet-face-up", &[("face", face.into())])
+                }
+                _ => Text::new(),
+            };
+            sentences([take, up])
+        }
+        Hand::Aside(aside) => {
+            let from = made_in(cut, aside, at).unwrap_or(at);
+            let values = [
+                ("count", number.into()),
+                ("size", size.into()),
+                ("step", count(from as u64 + 1).into()),
+            ];
+            w.tell("take-aside", &values)
+        }
+        Hand::Same => w.tell("go-on", &[("count", number.into()), ("size", size.into())]),
+    }
+}
+
+/// The last step before one in which a part was laid aside.
+fn made_in(cut: &PaperCut, aside: u32, before: usize) -> Option<usize> {
+    cut.schedule.steps[..before].iter().rposition(|step| {
+        let mut parts = step.off.iter().chain([&step.stays]);
+        parts.any(|it| it.1 == Becomes::Aside(aside))
+    })
+}
+
+/// The first step after one in which a part that was laid aside is taken in hand
+/// again.
+fn used_in(cut: &PaperCut, aside: u32, after: usize) -> u32 {
+    let steps = cut.schedule.steps.iter().enumerate().skip(after + 1);
+    let mut used = steps.filter(|it| it.1.hand == Hand::Aside(aside));
+    used.next().map_or(0, |(at, _)| count(at as u64 + 1))
+}
+
+/// The edge that is lined up: by its side where the pattern tells which is the
+/// top, else by its length alone.
+fn edge(w: &Writer<'_>, cut: &PaperCut, step: &cut::Step) -> String {
+    let size = step.in_hand.size;
+    let length = w.words.length(size.along(step.axis));
+    if sheets::directed(w, cut) {
+        let edge = w.edge(sheets::rule_side(step));
+        return w
+            .say("edge-of-length", &[("edge", edge.into()), ("length", length.into())]);
+    }
+    let which = edge_along(size, step.axis);
+    w.say("edge-by-length", &[("which", which.into()), ("length", length.into())])
+}
+
+/// What becomes of what comes off.
+fn comes_off(
+    w: &Writer<'_>,
+    cut: &PaperCut,
+    at: usize,
+    off: (Size, Becomes),
+    alike: usize,
+) -> Text {
+    let step = &cut.schedule.steps[at];
+    let total = count(step.parts_in_hand().saturating_mul(alike as u64));
+    let alike = count(alike as u64);
+    let size = w.words.size(off.0);
+    let values = [("count", alike.into()), ("size", size.clone().into())];
+    match off.1 {
+        Becomes::Part(part) => {
+            let Some(part) = cut.parts.get(part) else { return Text::new() };
+            let values = [
+                ("count", alike.into()),
+                ("total", total.into()),
+                ("name", w.part_named(part).into()),
+            ];
+            w.tell("off-part", &values)
+        }
+        Becomes::Aside(aside) => {
+            let step = used_in(cut, aside, at);
+            let values =
+                [("count", alike.into()), ("size", size.into()), ("step", step.into())];
+            w.tell("off-aside", &values)
+        }
+        Becomes::InHand => w.tell("off-in-hand", &values),
+        Becomes::Keep => {
+            let large = if sheets::is_large(off.0) { "yes" } else { "no" };
+            let values =
+                [("count", alike.into()), ("size", size.into()), ("large", large.into())];
+            w.tell("off-keep", &values)
+        }
+        Becomes::Waste => w.tell("off-waste", &values),
+    }
+}
+
+/// What becomes of what stays.
+fn stays(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
+    let step = &cut.schedule.steps[at];
+    let (rect, becomes) = step.stays;
+    let size = w.words.size(rect.size);
+    match becomes {
+        Becomes::Part(part) => {
+            let Some(part) = cut.parts.get(part) else { return Text::new() };
+            let also = step.off.iter().any(|it| it.1 == becomes);
+            let also = if also { "yes" } else { "no" };
+            let total = count(step.parts_in_hand());
+            let values = [
+                ("name", w.part_named(part).into()),
+                ("also", also.into()),
+                ("total", total.into()),
+            ];
+            let stays = w.tell("stays-part", &values);
+            let check = if step.slack {
+                w.tell("stays-check", &[("size", size.into())])
+            } else {
+                Text::new()
+            };
+            sentences([stays, check])
+        }
+        Becomes::Aside(aside) => {
+            let step = used_in(cut, aside, at);
+            w.tell("stays-aside", &[("size", size.into()), ("step", step.into())])
+        }
+        Becomes::InHand => w.tell("stays-in-hand", &[("size", size.into())]),
+        Becomes::Keep => {
+            let large = if sheets::is_large(rect.size) { "yes" } else { "no" };
+            w.tell("stays-keep", &[("size", size.into()), ("large", large.into())])
+        }
+        Becomes::Waste => w.tell("stays-waste", &[("size", size.into())]),
+    }
+}
+
+fn figure(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Figure {
+    let step = &cut.schedule.steps[at];
+    let size = |size| Inline::plain(w.words.size(size));
+    let mut off: Vec<Text> = Vec::new();
+    for (rect, _) in &step.off {
+        let rect: Text = vec![size(rect.size)];
+        if !off.contains(&rect) {
+            off.push(rect);
+        }
+    }
+    let values = [
+        ("number", count(at as u64 + 1).into()),
+        ("size", w.words.size(step.in_hand.size).into()),
+        ("edge", edge(w, cut, step).into()),
+        ("mark", w.words.length(step.mark).into()),
+        ("off", w.list(off).into()),
+    ];
+    Figure {
+        drawing: sheets::in_hand(w, cut, step),
+        alt: w.say("step-alt", &values),
+        caption: None,
+        scale: ScaleWish::Shared(
+            STEPS.saturating_add(u32::try_from(cut.paper.0).unwrap_or(0)),
+        ),
+        says_scale: false,
+    }
+}

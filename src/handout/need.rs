@@ -1,0 +1,97 @@
+//! What to have at hand: tools and what is used up, with boxes to tick.
+
+use std::collections::BTreeSet;
+
+use crate::document::{Block, Marker, Section, Text, Tone};
+use crate::handout::writer::Writer;
+use crate::handout::{Hands, Wanted, of_blocks};
+use crate::plan::{Act, Task};
+use crate::project::{Reader, Tool, ToolId, ToolKind};
+
+pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
+    let tasks: Vec<&Task> = w
+        .mine()
+        .filter(|(_, when)| wanted.when.is_none_or(|it| it == *when))
+        .map(|(task, _)| task)
+        .collect();
+    let mut items: Vec<Text> =
+        tools(w, &tasks).into_iter().map(|it| item(w, it)).collect();
+    let by_hand = tasks.iter().any(|task| match task.act {
+        Act::StampInside(card) => {
+            let inside = &w.project.cards[card.0].inside;
+            inside.ink.is_none() && inside.words.is_some()
+        }
+        Act::ChooseInside(_) => true,
+        _ => false,
+    });
+    let has_pen = w.project.tools.iter().any(|it| it.kind == ToolKind::Pen);
+    if by_hand && !has_pen {
+        items.push(w.tell("need-pen", &[]));
+    }
+    if items.is_empty() {
+        return Vec::new();
+    }
+    let mut blocks = Vec::new();
+    let reader = w.template.reader.word();
+    if w.template.hands == Hands::Reader && w.template.reader == Reader::Class {
+        blocks.push(Block::Paragraph(Tone::Body, w.tell("need-shared", &[])));
+    }
+    blocks.push(Block::List(Marker::Box, items));
+    let when = match (w.template.hands, w.template.reader) {
+        (Hands::Maker, _) => "maker",
+        (Hands::Reader, _) => reader,
+    };
+    of_blocks("need", w.tell("need-title", &[("reader", when.into())]), blocks)
+}
+
+/// The tools of some tasks, in the order of the project.
+pub(super) fn tools(w: &Writer<'_>, tasks: &[&Task]) -> BTreeSet<ToolId> {
+    let mut used = BTreeSet::new();
+    let first = |is: fn(&ToolKind) -> bool| {
+        w.project.tools.iter().position(|it| is(&it.kind)).map(ToolId)
+    };
+    for task in tasks {
+        used.extend(task.tool);
+        used.extend(task.ink);
+        match task.act {
+            Act::CutPaper(_) if task.tool.is_none() => {
+                used.extend(first(|it| matches!(it, ToolKind::Trimmer(_))));
+            }
+            Act::Attach(card, layer) => {
+                used.extend(w.fixed_with(&w.project.cards[card.0].layers[layer]));
+            }
+            Act::AttachInside(card, layer) => {
+                let layers = &w.project.cards[card.0].inside.layers;
+                used.extend(w.fixed_with(&layers[layer]));
+            }
+            Act::AttachEnvelope(card, layer) => {
+                used.extend(w.fixed_with(&w.project.cards[card.0].envelope[layer]));
+            }
+            Act::MatLabel(_) => used.extend(w.adhesive()),
+            Act::FoldBase(_) => used.extend(first(|it| *it == ToolKind::Folder)),
+            Act::ScoreBase(_) => used.extend(first(|it| *it == ToolKind::ScoringTool)),
+            Act::ChooseInside(_) => used.extend(first(|it| *it == ToolKind::Pen)),
+            Act::StampInside(card) => {
+                used.extend(w.project.cards[card.0].inside.ink);
+            }
+            _ => {}
+        }
+    }
+    // Foam squares are counted out with the pieces.
+    let tools: &[Tool] = &w.project.tools;
+    used.retain(|it| !matches!(tools[it.0].kind, ToolKind::Foam { .. }));
+    used
+}
+
+/// A tool, and what does instead.
+pub(super) fn item(w: &Writer<'_>, tool: ToolId) -> Text {
+    let name = w.tool(tool);
+    match &w.project.tools[tool.0].instead {
+        Some(instead) => {
+            let instead = w.user(instead);
+            let values = [("tool", name.into()), ("instead", instead.into())];
+            w.tell("need-instead", &values)
+        }
+        None => name,
+    }
+}

@@ -1,0 +1,85 @@
+//! Cautions, in the form of ANSI Z535.6 and ISO/IEC Guide 37: an alert triangle, a
+//! signal word in bold capitals, then hazard, consequence and avoidance.
+
+use crate::document::Caution;
+use crate::document::Inline;
+use crate::page::Ink;
+use crate::page::Item;
+use crate::page::Line;
+use crate::page::Owner;
+use crate::page::Path;
+use crate::page::Piece;
+use crate::page::Role;
+use crate::page::TagId;
+use crate::page::What;
+
+use super::setter::{Frame, Setter};
+use super::slab::{NEVER, Slab, fuse, height};
+
+impl Setter<'_> {
+    /// A caution behind a rule at its side.
+    pub(crate) fn caution(&mut self, caution: &Caution, frame: Frame, parent: TagId) -> Vec<Slab> {
+        let group = self.tags.add(parent, Role::Group);
+        let voice = self.theme.caution;
+        let indent = 11.0 * self.theme.enlarged;
+        let (left, width) = (frame.left + indent, frame.width - indent);
+        let mut words_left = left;
+        let mut triangle = None;
+        if caution.triangle {
+            let side = 1.15 * voice.size;
+            let tag = self.tags.add(group, Role::Figure { alt: caution.signal.clone(), area: None });
+            let bottom = voice.baseline() + 0.08 * voice.size;
+            triangle = Some((tag, self.triangle(left, bottom, side, tag), side, bottom));
+            words_left += side + 0.45 * voice.size;
+        }
+        let tag = self.tags.add(group, Role::Paragraph);
+        let signal = [Inline::strong(caution.signal.as_str())];
+        let room = width - (words_left - left);
+        let mut slabs = self.paragraph(&signal, &voice, tag, words_left, room);
+        if slabs.is_empty() {
+            slabs.push(Slab::blank(voice.leading));
+        }
+        if let Some((tag, items, side, bottom)) = triangle {
+            slabs[0].items.splice(0..0, items);
+            slabs[0].figures.push((tag, [left, bottom - side, left + side, bottom]));
+        }
+        slabs.iter_mut().for_each(|it| it.after = NEVER);
+        let tag = self.tags.add(group, Role::Paragraph);
+        let measure = width.min(self.theme.measure * 1.05);
+        slabs.extend(self.paragraph(&caution.text, &voice, tag, left, measure));
+        // Cautions are short; only a very long one is ever cut.
+        let mut slabs =
+            if height(&slabs) <= 0.5 * self.theme.height() { vec![fuse(slabs)] } else { slabs };
+        for slab in &mut slabs {
+            let side = Piece::rect(frame.left, 1.5, 2.0, slab.height - 3.0);
+            let rule = self.decoration(vec![side], Some(Ink::TEXT), None);
+            slab.items.insert(0, rule);
+        }
+        slabs
+    }
+
+    /// The safety alert sign: a triangle with an exclamation mark.
+    fn triangle(&self, left: f64, bottom: f64, side: f64, tag: TagId) -> Vec<Item> {
+        let ink = self.theme.ink(Ink::TEXT);
+        let (high, middle) = (0.866 * side, left + side / 2.0);
+        let points = [(middle, bottom - high), (left + side, bottom), (left, bottom)];
+        let line = |width: f64| Line { ink, width, dash: Vec::new(), round: true };
+        let outline = Path {
+            pieces: vec![Piece::polygon(&points)],
+            fill: None,
+            line: Some(line(0.075 * side)),
+        };
+        let dot = (middle, bottom - 0.17 * high);
+        let mark = Path {
+            pieces: vec![
+                Piece::line((middle, bottom - 0.62 * high), (middle, bottom - 0.36 * high)),
+                Piece::line(dot, dot),
+            ],
+            fill: None,
+            line: Some(line(0.11 * side)),
+        };
+        [outline, mark]
+            .map(|path| Item { owner: Owner::Tag(tag), what: What::Path(path) })
+            .into()
+    }
+}

@@ -1,0 +1,304 @@
+//! Drawings in the text: which scale, what is said below, and rows of drawings.
+
+use crate::diag::Diagnostic;
+use crate::diag::rules;
+use crate::document::Block;
+use crate::document::Figure;
+use crate::document::Inline;
+use crate::document::ScaleWish;
+use crate::geom::Scale;
+use crate::page::Role;
+use crate::page::TagId;
+use crate::source::Site;
+
+use super::blocks::spaced;
+use super::drawing;
+use super::drawing::Picture;
+use super::setter::{Frame, Setter};
+use super::slab::{Slab, fuse};
+
+/// A drawing with what is said below it.
+pub(crate) struct Drawn {
+    /// At the left edge 0 until it is moved.
+    pub(crate) slab: Slab,
+    /// Its whole width.
+    pub(crate) width: f64,
+    /// Height of the drawing alone.
+    picture: f64,
+}
+
+impl Drawn {
+    /// Moves its left edge from 0.
+    pub(crate) fn move_to(&mut self, x: f64) {
+        self.slab.items.iter_mut().for_each(|it| it.shift(x, 0.0));
+        for link in &mut self.slab.links {
+            link.area[0] += x;
+            link.area[2] += x;
+        }
+        for (_, area) in &mut self.slab.figures {
+            area[0] += x;
+            area[2] += x;
+        }
+    }
+}
+
+impl Setter<'_> {
+    /// Draws a figure within a room: width and height.
+    pub(crate) fn draw(&mut self, figure: &Figure, room: (f64, f64), parent: TagId) -> Drawn {
+        let role = Role::Figure { alt: figure.alt.clone(), area: None };
+        let tag = self.tags.add(parent, role);
+        let caption_lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
+        let above = (room.0, room.1 - caption_lines * self.theme.remark.leading);
+        let (scale, mut picture) = self.at_its_scale(figure, above, tag);
+        let mut slab = Slab::default();
+        let area = [0.0, 0.0, picture.width, picture.height];
+        let width = picture.width;
+        slab.items.append(&mut picture.items);
+        slab.figures.push((tag, area));
+        slab.height = self.theme.snap(picture.height);
+        // What is left over by the rhythm goes above and below alike.
+        let slack = (slab.height - picture.height) / 2.0;
+        slab.items.iter_mut().for_each(|it| it.shift(0.0, slack));
+        slab.figures[0].1[1] += slack;
+        slab.figures[0].1[3] += slack;
+        let picture = slab.height;
+        let words = self.caption(figure, scale);
+        let mut whole = width;
+        if !words.is_empty() {
+            let tag = self.tags.add(tag, Role::Caption);
+            let voice = self.theme.remark;
+            let room = room.0.max(width);
+            let measure = width.max(150.0 * self.theme.enlarged).min(room);
+            let (most, _) = super::text::widths(self.press, &words, &voice);
+            whole = whole.max(most.min(measure));
+            let lines = self.paragraph(&words, &voice, tag, 0.0, measure);
+            let lines = spaced(lines, 0.0);
+            let below = slab.height;
+            let lines = fuse(lines);
+            slab.height += lines.height;
+            slab.absorb(lines, below);
+        }
+        Drawn { slab, width: whole, picture }
+    }
+
+    /// How large a drawing becomes in a room, with what is said below it.
+    pub(crate) fn size(&mut self, figure: &Figure, room: (f64, f64)) -> (f64, f64) {
+        let scale = self.scale_of(figure, room);
+        let (width, height) = drawing::extent(self, &figure.drawing, scale);
+        let lines = if figure.caption.is_some() || figure.says_scale { 1.0 } else { 0.0 };
+        (width, height + lines * self.theme.remark.leading)
+    }
+
+    /// The scale that a figure wishes for and can have.
+    fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
+        match figure.scale {
+            ScaleWish::Full => Scale::FULL,
+            ScaleWish::Shared(number) => match self.scales.get(&number) {
+                Some(scale) => *scale,
+                None => self.largest(figure, room),
+            },
+            ScaleWish::Largest => self.largest(figure, room),
+        }
+    }
+
+    /// The words below a drawing, with its scale.
+    fn caption(&self, figure: &Figure, scale: Scale) -> Vec<Inline> {
+        let mut words = figure.caption.clone().unwrap_or_default();
+        if figure.says_scale && !self.phrases.scale.is_empty() {
+            let ratio = format!("{}:{}", scale.drawn, scale.real);
+            let says = self.phrases.scale.replace("{scale}", &ratio);
+            if !words.is_empty() {
+                words.push(Inline::plain(" · "));
+            }
+            // The scale is one thing and not parted at a line's end.
+            words.push(Inline::plain(says.replace(' ', "\u{a0}")));
+        }
+        words
+    }
+
+    /// The drawing at the scale that is wished for and fits.
+    fn at_its_scale(
+        &mut self,
+        figure: &Figure,
+        room: (f64, f64),
+        tag: TagId,
+    ) -> (Scale, Picture) {
+        let scale = self.scale_of(figure, room);
+        let picture = drawing::picture(self, &figure.drawing, scale, tag);
+        let page = (self.theme.right - self.theme.left, self.theme.height());
+        // A hair's breadth of labels may stand over; a drawing may not.
+        if picture.width > page.0 + 8.0 || picture.height > page.1 {
+            let message = format!("a drawing does not fit on the page: {}", figure.alt);
+            let note = Diagnostic::new(&rules::DRAWING_LARGER_THAN_PAGE, Site::default(), message);
+            self.notes.push(note.help("choose a larger page"));
+        }
+        (scale, picture)
+    }
+
+    /// The largest scale of ISO 5455 at which a drawing fits with its labels.
+    ///
+    /// Labels keep their size: where they need more room than there is, a smaller
+    /// scale does not help, and the scale that comes nearest is taken.
+    pub(crate) fn largest(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
+        let smaller = [50, 100, 200, 500, 1000].map(|real| Scale { drawn: 1, real });
+        let size = figure.drawing.size;
+        let mut nearest: Option<(f64, Scale)> = None;
+        for scale in Scale::RECOMMENDED.into_iter().chain(smaller) {
+            let bare = (scale.on_page(size.width).0, scale.on_page(size.height).0);
+            if bare.0 > room.0 || bare.1 > room.1 {
+                continue;
+            }
+            let (width, height) = drawing::extent(self, &figure.drawing, scale);
+            let over = (width / room.0).max(height / room.1);
+            if over <= 1.0 {
+                return scale;
+            }
+            if nearest.is_none_or(|it| over < it.0 - 0.02) {
+                nearest = Some((over, scale));
+            } else {
+                break;
+            }
+        }
+        nearest.map_or(Scale { drawn: 1, real: 1000 }, |it| it.1)
+    }
+
+    /// A drawing on its own.
+    pub(crate) fn single(&mut self, figure: &Figure, frame: Frame, parent: TagId) -> Vec<Slab> {
+        let room = self.room_alone(frame);
+        let mut drawn = self.draw(figure, room, parent);
+        let fits = drawn.width <= frame.width + 6.0;
+        drawn.move_to(if fits { frame.left } else { frame.wide.0 });
+        vec![drawn.slab]
+    }
+
+    /// The room of a drawing on its own.
+    fn room_alone(&self, frame: Frame) -> (f64, f64) {
+        (frame.wide.1 + 4.0, 0.72 * self.theme.height())
+    }
+
+    /// The share of a row that one of several drawings gets.
+    fn room_of_row(&self, frame: Frame, count: usize) -> (f64, f64) {
+        let most = if frame.wide.1 > 380.0 { 4 } else { 2 };
+        let abreast = count.clamp(1, most) as f64;
+        let gaps = (abreast - 1.0) * self.theme.gutter;
+        ((frame.wide.1 - gaps) / abreast, 0.45 * self.theme.height())
+    }
+
+    /// Rows of drawings at one scale.
+    pub(crate) fn figures(&mut self, figures: &[Figure], frame: Frame, parent: TagId) -> Vec<Slab> {
+        let group = self.tags.add(parent, Role::Group);
+        let room = self.room_of_row(frame, figures.len());
+        // Drawings in a row are compared: they have one scale whatever they wish.
+        let least = figures
+            .iter()
+            .filter(|it| it.scale == ScaleWish::Largest)
+            .map(|it| self.largest(it, room))
+            .max_by_key(|it| it.real);
+        let mut drawn = Vec::new();
+        for figure in figures {
+            let mut figure = figure.clone();
+            if let (ScaleWish::Largest, Some(scale)) = (figure.scale, least) {
+                self.scales.insert(u32::MAX, scale);
+                figure.scale = ScaleWish::Shared(u32::MAX);
+            }
+            drawn.push(self.draw(&figure, room, group));
+        }
+        let (left, width) = frame.wide;
+        let mut slabs = Vec::new();
+        let gutter = self.theme.gutter;
+        for row in rows(drawn, width, gutter) {
+            let picture = row.iter().map(|it| it.picture).fold(0.0, f64::max);
+            let taken: f64 = row.iter().map(|it| it.width).sum();
+            let free = (width - taken) / (row.len() as f64 - 1.0).max(1.0);
+            let gap = free.clamp(gutter * 0.5, 2.5 * gutter);
+            let inside = taken + gap * (row.len() as f64 - 1.0) <= frame.width;
+            let mut x = if inside { frame.left } else { left };
+            let mut slab = Slab::default();
+            for mut one in row {
+                one.move_to(x);
+                x += one.width + gap;
+                // Their feet stand on one line, and so do their captions.
+                let down = picture - one.picture;
+                slab.height = slab.height.max(down + one.slab.height);
+                slab.absorb(one.slab, down);
+            }
+            slabs.extend(spaced(vec![slab], self.theme.unit));
+        }
+        slabs
+    }
+
+    /// Finds, before anything is set, the scale that drawings of one number share.
+    pub(crate) fn share_scales(&mut self, blocks: &[Block], frame: Frame) {
+        for block in blocks {
+            match block {
+                Block::Steps(steps) => {
+                    let room = self.room_of_step(frame);
+                    let figures = steps.iter().filter_map(|it| it.figure.as_ref());
+                    figures.for_each(|it| self.share(it, room));
+                }
+                Block::Figure(figure) => self.share(figure, self.room_alone(frame)),
+                Block::Figures(figures) => {
+                    let room = self.room_of_row(frame, figures.len());
+                    figures.iter().for_each(|it| self.share(it, room));
+                }
+                Block::Beside(figure, blocks) => {
+                    let (left, width) = frame.wide;
+                    let whole = Frame { left, width, ..frame };
+                    let room = self.room_beside(whole, 0.52);
+                    let room = room.unwrap_or_else(|| self.room_alone(frame));
+                    self.share(figure, room);
+                    let half = 0.45 * width;
+                    let inner =
+                        Frame { left, width: half, margin: None, wide: (left, half) };
+                    self.share_scales(blocks, inner);
+                }
+                Block::Keep(blocks) => self.share_scales(blocks, frame),
+                Block::Heading { .. }
+                | Block::Paragraph(..)
+                | Block::List(..)
+                | Block::Table(_)
+                | Block::Caution(_) => {}
+            }
+        }
+    }
+
+    /// Lets one drawing have its say on a shared scale.
+    fn share(&mut self, figure: &Figure, room: (f64, f64)) {
+        let ScaleWish::Shared(number) = figure.scale else { return };
+        let lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
+        let room = (room.0, room.1 - lines * self.theme.remark.leading);
+        let scale = self.largest(figure, room);
+        let shared = self.scales.entry(number).or_insert(scale);
+        if scale.real > shared.real {
+            *shared = scale;
+        }
+    }
+}
+
+/// Breaks drawings into rows of about as many each.
+fn rows(drawn: Vec<Drawn>, width: f64, gutter: f64) -> Vec<Vec<Drawn>> {
+    let count = drawn.len();
+    // How many rows it takes when each is filled as far as it goes.
+    let mut needed = 1;
+    let mut x = 0.0;
+    for one in &drawn {
+        if x > 0.0 && x + one.width > width {
+            needed += 1;
+            x = 0.0;
+        }
+        x += one.width + gutter;
+    }
+    let each = count.div_ceil(needed);
+    let mut rows: Vec<Vec<Drawn>> = Vec::new();
+    let mut x = 0.0;
+    for one in drawn {
+        let full = rows.last().is_none_or(|it| it.len() == each);
+        if full || x + one.width > width {
+            rows.push(Vec::new());
+            x = 0.0;
+        }
+        x += one.width + gutter;
+        rows.last_mut().expect("there is a row").push(one);
+    }
+    rows
+}

@@ -1,0 +1,245 @@
+//! Words into lines: shaped once, broken at any width.
+
+use std::ops::Range;
+use std::sync::Arc;
+
+use crate::document::Inline;
+use crate::document::Look;
+use crate::fonts::FaceId;
+use crate::page::Glyph;
+use crate::page::Run;
+
+use super::press::{Key, Press, Stretch, fractions};
+use super::theme::Voice;
+
+/// A text at a width.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Lines {
+    /// From the top.
+    pub(crate) lines: Vec<Line>,
+    /// Characters that no face has, with the part of the text they stand in.
+    pub(crate) missing: Vec<(char, u16)>,
+}
+
+/// One line of text.
+#[derive(Clone, Debug)]
+pub(crate) struct Line {
+    /// From left to right.
+    pub(crate) runs: Vec<Placed>,
+    /// Its width without the space at its end.
+    pub(crate) width: f64,
+    /// It starts at the right, as in languages that run so.
+    pub(crate) leftwards: bool,
+}
+
+/// A run at its place in a line.
+#[derive(Clone, Debug)]
+pub(crate) struct Placed {
+    /// From the start of the line.
+    pub(crate) x: f64,
+    /// The glyphs.
+    pub(crate) run: Arc<Run>,
+    /// Which inline of the text it belongs to.
+    pub(crate) part: u16,
+}
+
+/// Breaks a text into lines of at most a width.
+pub(crate) fn set(press: &mut Press, text: &[Inline], voice: &Voice, width: f64) -> Arc<Lines> {
+    let key = key(text, voice);
+    lines(press, key, width)
+}
+
+/// Words in one face.
+pub(crate) fn set_words(
+    press: &mut Press,
+    text: &str,
+    face: FaceId,
+    size: f64,
+    width: f64,
+) -> Arc<Lines> {
+    let text = clean(text);
+    let stretches = vec![Stretch { range: (0, text.len()), face, part: 0 }];
+    lines(press, Key { size: thousandths(size), text, stretches }, width)
+}
+
+/// How wide a text is without a break, and how wide its longest word.
+pub(crate) fn widths(press: &mut Press, text: &[Inline], voice: &Voice) -> (f64, f64) {
+    let shaped = press.shaped(key(text, voice));
+    let widths = shaped.layout.calculate_content_widths();
+    (f64::from(widths.max), f64::from(widths.min))
+}
+
+/// What the shaper needs to know.
+fn key(text: &[Inline], voice: &Voice) -> Key {
+    let mut all = String::new();
+    let mut stretches = Vec::with_capacity(text.len());
+    for (part, inline) in (0..).zip(text) {
+        let start = all.len();
+        all.push_str(&clean(&inline.text));
+        let face = match inline.look {
+            Look::Plain => voice.plain,
+            Look::Strong => voice.strong,
+            Look::Quoted => voice.quoted,
+        };
+        if all.len() > start {
+            stretches.push(Stretch { range: (start, all.len()), face, part });
+        }
+    }
+    Key { size: thousandths(voice.size), text: all, stretches }
+}
+
+/// Control characters mean nothing on paper, and a number like `5 1/2` is never
+/// parted at the end of a line.
+fn clean(text: &str) -> String {
+    let mut clean = String::with_capacity(text.len() + 2);
+    let gaps = fractions(text).into_iter().filter_map(|it| it.start.checked_sub(1));
+    let mut gaps = gaps.filter(|it| text[..*it].ends_with(|it: char| it.is_ascii_digit())).peekable();
+    for (at, character) in text.char_indices() {
+        let gap = gaps.next_if_eq(&at).is_some();
+        clean.push(match character {
+            ' ' if gap => '\u{a0}',
+            it if it.is_control() => ' ',
+            it => it,
+        });
+    }
+    clean
+}
+
+/// A size as a whole number.
+fn thousandths(size: f64) -> u32 {
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped")]
+    let whole = (size * 1000.0).round().clamp(0.0, 1e9) as u32;
+    whole
+}
+
+/// The lines of a text, made once for each width.
+fn lines(press: &mut Press, key: Key, width: f64) -> Arc<Lines> {
+    if key.text.is_empty() {
+        return Arc::new(Lines::default());
+    }
+    let text = key.text.clone();
+    let shaped = press.shaped(key.clone());
+    if let Some(ready) = shaped.broken.get(&width.to_bits()) {
+        return Arc::clone(ready);
+    }
+    #[expect(clippy::cast_possible_truncation, reason = "points are small")]
+    let limit = width.is_finite().then_some(width as f32);
+    shaped.layout.break_all_lines(limit);
+    let layout = std::mem::take(&mut shaped.layout);
+    let lines = Arc::new(collect(press, &layout, &text));
+    let shaped = press.shaped(key);
+    shaped.layout = layout;
+    shaped.broken.insert(width.to_bits(), Arc::clone(&lines));
+    lines
+}
+
+/// Copies what the shaper made into runs of our own.
+fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
+    let mut all = Lines::default();
+    for line in layout.lines() {
+        let metrics = line.metrics();
+        let mut placed = Vec::new();
+        let mut x = 0.0;
+        for run in line.runs() {
+            let face = press.face_of(run.font());
+            let leftwards = run.is_rtl();
+            let mut open = Open::new(face, f64::from(run.font_size()), leftwards);
+            // In the order in which they are read; `Open` puts them in place.
+            for cluster in run.clusters() {
+                let part = cluster.style().brush;
+                // A run that reads leftwards stays in one piece.
+                if open.part.is_some_and(|it| it != part && !leftwards) {
+                    x = open.close(x, &mut placed);
+                }
+                open.part = open.part.or(Some(part));
+                let range = cluster.text_range();
+                let squeezed = is_fraction_gap(text, &range);
+                let advance = f64::from(cluster.advance()) * if squeezed { 0.55 } else { 1.0 };
+                open.add(&cluster, &text[range.clone()], advance);
+                if cluster.glyphs().any(|it| it.id == 0) {
+                    all.missing.extend(text[range].chars().map(|it| (it, part)));
+                }
+            }
+            x = open.close(x, &mut placed);
+        }
+        let hanging = f64::from(metrics.hanging_advance);
+        all.lines.push(Line {
+            runs: placed,
+            width: (x - hanging).max(0.0),
+            leftwards: layout.is_rtl(),
+        });
+    }
+    all
+}
+
+/// Whether a cluster is the gap of a number like `5 1/2`, which is set closer.
+fn is_fraction_gap(text: &str, range: &Range<usize>) -> bool {
+    matches!(&text[range.clone()], " " | "\u{a0}")
+        && text[..range.start].ends_with(|it: char| it.is_ascii_digit())
+        && {
+            let rest = &text[range.end..];
+            let digits = rest.bytes().take_while(u8::is_ascii_digit).count();
+            let end = &rest[digits..];
+            (1..=3).contains(&digits)
+                && end.starts_with('/')
+                && end[1..].starts_with(|it: char| it.is_ascii_digit())
+        }
+}
+
+/// A run that is being filled.
+struct Open {
+    face: FaceId,
+    size: f64,
+    leftwards: bool,
+    part: Option<u16>,
+    glyphs: Vec<Glyph>,
+    text: String,
+    x: f64,
+}
+
+impl Open {
+    fn new(face: FaceId, size: f64, leftwards: bool) -> Self {
+        let (glyphs, text) = (Vec::new(), String::new());
+        Self { face, size, leftwards, part: None, glyphs, text, x: 0.0 }
+    }
+
+    fn add(&mut self, cluster: &parley::Cluster<'_, u16>, words: &str, advance: f64) {
+        let start = self.text.len();
+        // A space is a space, whether a line may break at it or not.
+        let said = words.chars().filter(|it| *it != '\u{ad}');
+        self.text.extend(said.map(|it| if it == '\u{a0}' { ' ' } else { it }));
+        let mut range = start..self.text.len();
+        if cluster.is_ligature_continuation() {
+            // The glyph of the ligature says this too.
+            if let Some(glyph) = self.glyphs.last_mut() {
+                glyph.text.end = range.end;
+            }
+        }
+        let mut x = if self.leftwards { -self.x - advance } else { self.x };
+        for glyph in cluster.glyphs() {
+            #[expect(clippy::cast_possible_truncation, reason = "a font has no more glyphs")]
+            let id = glyph.id as u16;
+            let at = x + f64::from(glyph.x);
+            self.glyphs.push(Glyph { id, x: at, rise: f64::from(glyph.y), text: range.clone() });
+            range.start = range.end;
+            x += f64::from(glyph.advance);
+        }
+        self.x += advance;
+    }
+
+    /// Puts the run in its place and starts the next; gives where that stands.
+    fn close(&mut self, x: f64, placed: &mut Vec<Placed>) -> f64 {
+        let next = Self::new(self.face, self.size, self.leftwards);
+        let Self { face, size, leftwards, part, mut glyphs, text, x: advance } =
+            std::mem::replace(self, next);
+        if leftwards {
+            glyphs.iter_mut().for_each(|it| it.x += advance);
+            glyphs.reverse();
+        }
+        if !glyphs.is_empty() {
+            let run = Run { face, size, glyphs, text, advance, leftwards };
+            placed.push(Placed { x, run: Arc::new(run), part: part.unwrap_or(0) });
+        }
+        x + advance
+    }
+}

@@ -1,0 +1,218 @@
+//! Sizes, margins and voices: how a page looks.
+
+use crate::fonts::FaceId;
+use crate::page::Ink;
+
+/// Which paper a handout is printed on, and for whose eyes.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct PageSetup {
+    /// The paper.
+    pub size: PageSize,
+    /// Text of 16 pt and more (UKAAF G003, clear and large print).
+    pub large_print: bool,
+    /// Greys only.
+    pub gray: bool,
+}
+
+/// Paper for handouts, upright.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum PageSize {
+    /// 8 1/2 × 11 in (ANSI Y14.1).
+    #[default]
+    Letter,
+    /// 210 × 297 mm (ISO 216).
+    A4,
+    /// 5 1/2 × 8 1/2 in.
+    HalfLetter,
+    /// 148 × 210 mm (ISO 216).
+    A5,
+}
+
+impl PageSize {
+    /// Width and height in points.
+    pub fn points(self) -> (f64, f64) {
+        const MM: f64 = 72.0 / 25.4;
+        match self {
+            Self::Letter => (612.0, 792.0),
+            Self::A4 => (210.0 * MM, 297.0 * MM),
+            Self::HalfLetter => (396.0, 612.0),
+            Self::A5 => (148.0 * MM, 210.0 * MM),
+        }
+    }
+}
+
+/// A way of setting words: base face, size, leading, colour.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Voice {
+    /// Plain words.
+    pub plain: FaceId,
+    /// Strong words.
+    pub strong: FaceId,
+    /// Quoted words.
+    pub quoted: FaceId,
+    /// Size of the em in points.
+    pub size: f64,
+    /// From baseline to baseline.
+    pub leading: f64,
+    /// Its colour.
+    pub ink: Ink,
+}
+
+impl Voice {
+    /// Where the baseline lies below the top of a line.
+    pub(crate) fn baseline(&self) -> f64 {
+        self.leading / 2.0 + 0.33 * self.size
+    }
+
+    /// The same voice in another colour.
+    #[must_use]
+    pub(crate) fn in_ink(self, ink: Ink) -> Self {
+        Self { ink, ..self }
+    }
+}
+
+/// Everything that is fixed before the first block is set.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Theme {
+    /// The paper.
+    pub page: (f64, f64),
+    /// Left edge of all that is printed.
+    pub left: f64,
+    /// Right edge of all that is printed.
+    pub right: f64,
+    /// Top edge of the text.
+    pub top: f64,
+    /// Bottom edge of the text.
+    pub bottom: f64,
+    /// Baseline of the foot.
+    pub foot: f64,
+    /// Width of the outer margin column; 0 if the page is too narrow for one.
+    pub margin: f64,
+    /// Between the margin column and the text, and between things side by side.
+    pub gutter: f64,
+    /// Heights are whole multiples of this half of the leading.
+    pub unit: f64,
+    /// Factor of large print.
+    pub enlarged: f64,
+    /// No line of running text is longer, whatever the page.
+    pub measure: f64,
+    /// Greys only.
+    pub gray: bool,
+    /// Running text.
+    pub body: Voice,
+    /// The sentence that opens the handout.
+    pub lead: Voice,
+    /// Remarks, captions, asides.
+    pub remark: Voice,
+    /// Cells of tables.
+    pub cell: Voice,
+    /// Words in drawings.
+    pub label: Voice,
+    /// Numerals of steps.
+    pub numeral: Voice,
+    /// Cautions (ANSI Z535.6 leaves the size open; UKAAF G003: 12 pt at least).
+    pub caution: Voice,
+    /// Title, headings of sections, headings within them.
+    pub headings: [Voice; 4],
+    /// The foot of pages.
+    pub foot_voice: Voice,
+}
+
+impl Theme {
+    /// The look of a page.
+    pub(crate) fn new(setup: &PageSetup) -> Self {
+        let page = setup.size.points();
+        let wide = page.0 > 500.0;
+        // Body 11.25 pt, in large print 16 pt and a bit.
+        let k = if setup.large_print { 1.44 } else { 1.0 };
+        let leading = 14.5 * k;
+        let serif = |size: f64, leading: f64| Voice {
+            plain: FaceId::SERIF,
+            strong: FaceId::SERIF_STRONG,
+            quoted: FaceId::SERIF_ITALIC,
+            size: size * k,
+            leading: leading * k,
+            ink: Ink::TEXT,
+        };
+        let sans = |size: f64, leading: f64| Voice {
+            plain: FaceId::SANS,
+            strong: FaceId::SANS_STRONG,
+            quoted: FaceId::SERIF_ITALIC,
+            size: size * k,
+            leading: leading * k,
+            ink: Ink::TEXT,
+        };
+        let bold =
+            |size: f64, leading: f64| Voice { plain: FaceId::SANS_STRONG, ..sans(size, leading) };
+        let edge = if wide { 46.0 } else { 36.0 };
+        let margin = match (wide, setup.large_print) {
+            (true, false) => 76.0,
+            (true, true) => 60.0,
+            (false, _) => 0.0,
+        };
+        Self {
+            page,
+            left: edge,
+            right: page.0 - edge,
+            top: edge - 2.0,
+            bottom: page.1 - if wide { 56.0 } else { 48.0 },
+            foot: page.1 - if wide { 32.0 } else { 28.0 },
+            margin,
+            gutter: 14.0,
+            unit: leading / 2.0,
+            enlarged: k,
+            measure: 36.5 * 11.25 * k,
+            gray: setup.gray,
+            body: serif(11.25, 14.5),
+            lead: serif(13.0, 18.125),
+            remark: sans(10.0, 14.5),
+            cell: sans(10.5, 14.5),
+            label: sans(9.25, 11.0),
+            numeral: bold(16.0, 14.5).in_ink(Ink::ACCENT),
+            caution: Voice { plain: FaceId::SANS, ..sans(12.0, 14.5) },
+            headings: [
+                bold(if wide { 25.0 } else { 20.0 }, 29.0),
+                bold(if wide { 16.0 } else { 14.5 }, 21.75),
+                bold(12.0, 14.5),
+                bold(11.0, 14.5).in_ink(Ink::ACCENT),
+            ],
+            foot_voice: sans(9.0, 11.0).in_ink(Ink::QUIET),
+        }
+    }
+
+    /// Left edge of the text.
+    pub(crate) fn text_left(&self) -> f64 {
+        if self.margin > 0.0 { self.left + self.margin + self.gutter } else { self.left }
+    }
+
+    /// Height of a page's text.
+    pub(crate) fn height(&self) -> f64 {
+        self.bottom - self.top
+    }
+
+    /// Rounds a height up to the rhythm of the lines.
+    pub(crate) fn snap(&self, height: f64) -> f64 {
+        (height / self.unit - 1e-6).ceil() * self.unit
+    }
+
+    /// The colour as it is printed in this setup.
+    pub(crate) fn ink(&self, ink: Ink) -> Ink {
+        if self.gray { ink.gray() } else { ink }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{PageSetup, PageSize, Theme};
+
+    #[test]
+    fn everything_stays_a_quarter_inch_from_the_edges() {
+        for size in [PageSize::Letter, PageSize::A4, PageSize::HalfLetter, PageSize::A5] {
+            for large_print in [false, true] {
+                let theme = Theme::new(&PageSetup { size, large_print, gray: false });
+                assert!(theme.left >= 18.0 && theme.page.0 - theme.right >= 18.0);
+                assert!(theme.top >= 18.0 && theme.page.1 - theme.foot >= 22.0);
+            }
+        }
+    }
+}

@@ -1,1 +1,0 @@
-//! Finished pages: items at fixed places.

@@ -1,0 +1,380 @@
+//! Best-first search from the bottom up: small rectangles are joined to larger.
+//!
+//! A *build* is a finished rectangle with the counts it holds. Two builds are laid
+//! side by side or one over the other, in the manner of P. Y. Wang (1983); the
+//! build with the highest bound is joined next, as K. V. Viswanathan and A. Bagchi
+//! (1993) do. The bound is what the build holds and the most that can lie around
+//! it, once plain and once with prices on the counts; the lower one holds. Of
+//! builds with the same counts only those with the smallest boxes are used. No
+//! other dominance is: a larger count in the same box may be worse, because the
+//! part may be needed elsewhere (M. Russo, M. Boccia, A. Sforza and C. Sterle
+//! review such faults, 2020).
+
+use std::cmp::Reverse;
+use std::collections::BinaryHeap;
+
+use crate::geom::Axis;
+use crate::plan::cut::engine::board::{Board, Lie};
+use crate::plan::cut::engine::dp::Table;
+use crate::plan::cut::engine::meter::Meter;
+use crate::plan::cut::engine::packed::{Packed, Places};
+use crate::plan::cut::engine::raster::Raster;
+use crate::plan::cut::engine::sketch::Sketch;
+
+/// Builds at most; each takes some hundred bytes.
+const MOST_BUILDS: usize = 1_500_000;
+/// Marks the end of a chain, and no build.
+const NONE: u32 = u32::MAX;
+
+/// Values and bounds for one search.
+pub(super) struct Bounds<'a> {
+    /// The value of one part of each kind.
+    pub(super) values: &'a [i32],
+    /// The most value around a box, plain.
+    pub(super) plain: &'a Table,
+    /// The same with prices, scaled.
+    pub(super) priced: &'a Table,
+    /// Value less price of one part of each kind, scaled.
+    pub(super) reduced: &'a [i32],
+    /// What is refunded, scaled.
+    pub(super) refund: i64,
+    /// A value of 1 in scaled units.
+    pub(super) scale: i64,
+}
+
+/// How a build came about.
+#[derive(Clone, Copy, Debug)]
+enum How {
+    /// One part: its kind and which way it lies.
+    Part(u32, u32),
+    /// Two builds side by side (upright cut) or one over the other.
+    Join(Axis, u32, u32),
+}
+
+/// A finished rectangle.
+#[derive(Clone, Copy, Debug)]
+struct Build<P> {
+    counts: P,
+    x: u32,
+    y: u32,
+    value: i32,
+    reduced: i32,
+    how: How,
+    /// The next build with the same mark in the table of counts.
+    next: u32,
+}
+
+/// A build that has been joined with all before it.
+#[derive(Clone, Copy, Debug)]
+struct Member<P> {
+    reduced: i32,
+    value: i32,
+    id: u32,
+    counts: P,
+}
+
+/// Builds with the same box, by falling reduced value.
+struct Group<P> {
+    x: u32,
+    y: u32,
+    width: i64,
+    height: i64,
+    members: Vec<Member<P>>,
+}
+
+/// The search and what it has found.
+pub(super) struct Search<'a, P> {
+    board: &'a Board,
+    raster: &'a Raster,
+    bounds: Bounds<'a>,
+    places: Places<P>,
+    builds: Vec<Build<P>>,
+    open: BinaryHeap<(i64, i32, Reverse<u32>)>,
+    groups: Vec<Group<P>>,
+    group_at: Vec<u32>,
+    table: Vec<u32>,
+    /// The value to beat.
+    best: i64,
+    /// The build that is worth the most, if it beats the value given.
+    pub(super) found: Option<u32>,
+}
+
+/// How a search ended.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum End {
+    /// Nothing is worth more than what was found (or was to be beaten).
+    Proven,
+    /// Steps or memory ran out; nothing is worth more than this.
+    Open(i64),
+}
+
+impl<'a, P: Packed> Search<'a, P> {
+    /// Prepares to look for a value above `beat`.
+    pub(super) fn new(
+        board: &'a Board,
+        raster: &'a Raster,
+        bounds: Bounds<'a>,
+        beat: i64,
+    ) -> Option<Self> {
+        let places = Places::new(&board.wanted)?;
+        let mut search = Self {
+            board,
+            raster,
+            bounds,
+            places,
+            builds: Vec::new(),
+            open: BinaryHeap::new(),
+            groups: Vec::new(),
+            group_at: vec![NONE; raster.cells()],
+            table: vec![NONE; 1 << 12],
+            best: beat,
+            found: None,
+        };
+        for (kind, lies) in board.lies.iter().enumerate() {
+            if board.wanted[kind] == 0 {
+                continue;
+            }
+            for (index, lie) in lies.iter().enumerate() {
+                let build = Build {
+                    counts: search.places.one(kind),
+                    x: small(raster.x.floor(lie.width)),
+                    y: small(raster.y.floor(lie.height)),
+                    value: search.bounds.values[kind],
+                    reduced: search.bounds.reduced[kind],
+                    how: How::Part(small(kind), small(index)),
+                    next: NONE,
+                };
+                search.add(build);
+            }
+        }
+        Some(search)
+    }
+
+    /// Joins builds until nothing better can come, or steps run out.
+    pub(super) fn run(&mut self, meter: &mut Meter) -> End {
+        while let Some((bound, _, Reverse(id))) = self.open.pop() {
+            let ceiling = bound.div_euclid(self.bounds.scale);
+            if ceiling <= self.best {
+                return End::Proven;
+            }
+            let looks = self.join_all(id);
+            if !meter.spend(looks) || MOST_BUILDS <= self.builds.len() {
+                return End::Open(ceiling);
+            }
+        }
+        End::Proven
+    }
+
+    /// What the best build is worth, or the value that was to be beaten.
+    pub(super) fn best(&self) -> i64 {
+        self.best
+    }
+
+    /// Joins a build with every build before it and itself; gives the steps.
+    fn join_all(&mut self, id: u32) -> u64 {
+        let build = self.builds[id as usize];
+        self.close(id, build);
+        let reach = self.board.reach();
+        let whole = self.board.size;
+        let (width, height) =
+            (self.raster.x.at[build.x as usize], self.raster.y.at[build.y as usize]);
+        let mut looks = 1;
+        let mut made = Vec::new();
+        for group in &self.groups {
+            looks += 1;
+            let beside = width + group.width;
+            if beside <= whole.0 && height.max(group.height) <= reach.0 {
+                let x = self.raster.x.floor(beside);
+                let y = build.y.max(group.y) as usize;
+                looks += self.scan(group, &build, x, y, |other| {
+                    made.push((x, y, How::Join(Axis::Upright, id, other)));
+                });
+            }
+            let over = height + group.height;
+            if over <= whole.1 && width.max(group.width) <= reach.1 {
+                let x = build.x.max(group.x) as usize;
+                let y = self.raster.y.floor(over);
+                looks += self.scan(group, &build, x, y, |other| {
+                    made.push((x, y, How::Join(Axis::Level, id, other)));
+                });
+            }
+        }
+        for (x, y, how) in made {
+            let How::Join(_, _, other) = how else { continue };
+            let other = &self.builds[other as usize];
+            self.add(Build {
+                counts: build.counts.plus(other.counts),
+                x: small(x),
+                y: small(y),
+                value: build.value + other.value,
+                reduced: build.reduced + other.reduced,
+                how,
+                next: NONE,
+            });
+        }
+        looks / 4 + 1
+    }
+
+    /// Names the members of a group that can be joined into a box and leave the
+    /// bound above the best; gives the looks it took.
+    fn scan(
+        &self,
+        group: &Group<P>,
+        build: &Build<P>,
+        x: usize,
+        y: usize,
+        mut join: impl FnMut(u32),
+    ) -> u64 {
+        let bounds = &self.bounds;
+        let needed = (self.best + 1) * bounds.scale
+            - bounds.refund
+            - i64::from(bounds.priced.get(x, y))
+            - i64::from(build.reduced);
+        let plain_needed =
+            self.best + 1 - i64::from(bounds.plain.get(x, y)) - i64::from(build.value);
+        let mut looks = 0;
+        for member in &group.members {
+            if i64::from(member.reduced) < needed {
+                break;
+            }
+            looks += 1;
+            if plain_needed <= i64::from(member.value)
+                && self.places.within(build.counts, member.counts)
+            {
+                join(member.id);
+            }
+        }
+        looks
+    }
+
+    /// Puts a build among those that later ones are joined with.
+    fn close(&mut self, id: u32, build: Build<P>) {
+        let cell = build.x as usize * self.raster.y.len() + build.y as usize;
+        if self.group_at[cell] == NONE {
+            self.group_at[cell] = small(self.groups.len());
+            self.groups.push(Group {
+                x: build.x,
+                y: build.y,
+                width: self.raster.x.at[build.x as usize],
+                height: self.raster.y.at[build.y as usize],
+                members: Vec::new(),
+            });
+        }
+        let members = &mut self.groups[self.group_at[cell] as usize].members;
+        let place = members.partition_point(|it| build.reduced <= it.reduced);
+        let Build { counts, value, reduced, .. } = build;
+        members.insert(place, Member { reduced, value, id, counts });
+    }
+
+    /// Takes a new build on, unless its bound is too low or one with the same
+    /// counts has a box that fits into its box.
+    fn add(&mut self, build: Build<P>) {
+        let bounds = &self.bounds;
+        let (x, y) = (build.x as usize, build.y as usize);
+        let priced =
+            bounds.refund + i64::from(build.reduced) + i64::from(bounds.priced.get(x, y));
+        let plain = (i64::from(build.value) + i64::from(bounds.plain.get(x, y)))
+            * bounds.scale
+            + (bounds.scale - 1);
+        let bound = priced.min(plain);
+        if bound < (self.best + 1) * bounds.scale {
+            return;
+        }
+        let mark = build.counts.mark(self.table.len());
+        let mut same = self.table[mark];
+        while same != NONE {
+            let known = &self.builds[same as usize];
+            if known.counts == build.counts && known.x <= build.x && known.y <= build.y {
+                return;
+            }
+            same = known.next;
+        }
+        let id = small(self.builds.len());
+        self.builds.push(Build { next: self.table[mark], ..build });
+        self.table[mark] = id;
+        if self.table.len() < self.builds.len() {
+            self.widen();
+        }
+        if self.best < i64::from(build.value) {
+            self.best = i64::from(build.value);
+            self.found = Some(id);
+        }
+        self.open.push((bound, build.value, Reverse(id)));
+    }
+
+    /// Doubles the table of counts.
+    fn widen(&mut self) {
+        let size = self.table.len() * 4;
+        self.table.clear();
+        self.table.resize(size, NONE);
+        for (id, build) in self.builds.iter_mut().enumerate() {
+            let mark = build.counts.mark(size);
+            build.next = self.table[mark];
+            self.table[mark] = small(id);
+        }
+    }
+
+    /// How many of each kind a build holds.
+    pub(super) fn counts(&self, id: u32) -> Vec<u32> {
+        self.places.read(self.builds[id as usize].counts)
+    }
+
+    /// Draws a build into a leaf of this size, in 1/14400 mm.
+    pub(super) fn draw(
+        &self,
+        id: u32,
+        size: (i64, i64),
+        sketch: &mut Sketch,
+        leaf: usize,
+    ) {
+        let unit = self.board.unit;
+        let longest = self.board.longest;
+        let mut open = vec![(id, size, leaf)];
+        while let Some((id, size, leaf)) = open.pop() {
+            let build = &self.builds[id as usize];
+            let (axis, one, other) = match build.how {
+                How::Part(kind, lie) => {
+                    let kind = kind as usize;
+                    let Lie { width, height, turned } =
+                        self.board.lies[kind][lie as usize];
+                    let lies = (width * unit.0, height * unit.1);
+                    sketch.place(leaf, size, (kind, turned), lies, size.0 <= longest);
+                    continue;
+                }
+                How::Join(axis, one, other) => (axis, one, other),
+            };
+            let width = self.raster.x.at[build.x as usize] * unit.0;
+            let height = self.raster.y.at[build.y as usize] * unit.1;
+            let first = &self.builds[one as usize];
+            match axis {
+                Axis::Upright if longest < size.1 => {
+                    let (leaf, _) = sketch.cut(leaf, Axis::Level, height, size.1);
+                    open.push((id, (size.0, height), leaf));
+                }
+                Axis::Level if longest < size.0 => {
+                    let (leaf, _) = sketch.cut(leaf, Axis::Upright, width, size.0);
+                    open.push((id, (width, size.1), leaf));
+                }
+                Axis::Upright => {
+                    let at = self.raster.x.at[first.x as usize] * unit.0;
+                    let (left, right) = sketch.cut(leaf, axis, at, size.0);
+                    open.push((one, (at, size.1), left));
+                    let right = right.expect("both builds take room");
+                    open.push((other, (size.0 - at, size.1), right));
+                }
+                Axis::Level => {
+                    let at = self.raster.y.at[first.y as usize] * unit.1;
+                    let (top, bottom) = sketch.cut(leaf, axis, at, size.1);
+                    open.push((one, (size.0, at), top));
+                    let bottom = bottom.expect("both builds take room");
+                    open.push((other, (size.0, size.1 - at), bottom));
+                }
+            }
+        }
+    }
+}
+
+/// Positions, kinds and builds are fewer than 2^32.
+fn small(index: usize) -> u32 {
+    u32::try_from(index).expect("positions and builds are few")
+}

@@ -1,0 +1,247 @@
+//! The most value that one sheet can hold, with proof.
+//!
+//! The recursion without counts gives a bound and, cut down to what is wanted, a
+//! first filling; prices sharpen the bound; what is left open is searched from the
+//! bottom up. The same serves to say whether a kit fits one sheet at all: every
+//! part is worth its area, and the value to beat is the whole kit's less one.
+
+use crate::geom::{Axis, Size};
+use crate::plan::cut::engine::board::Board;
+use crate::plan::cut::engine::buildup::{Bounds, End, Search};
+use crate::plan::cut::engine::dp::{self, First, Table, Valued};
+use crate::plan::cut::engine::meter::Meter;
+use crate::plan::cut::engine::multipliers::Filling;
+use crate::plan::cut::engine::packed::Packed;
+use crate::plan::cut::engine::raster::Raster;
+use crate::plan::cut::engine::sketch::Sketch;
+use crate::plan::cut::{Kind, Leaf, Limits, Tree};
+
+/// The most value found, and how sure it is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Filled {
+    /// The value of the parts on the sheet.
+    pub value: i64,
+    /// No filling is worth more than this.
+    pub bound: i64,
+    /// The cuts.
+    pub tree: Tree,
+    /// Search steps spent.
+    pub spent: u64,
+}
+
+/// Finds parts worth as much as can be cut from one sheet, no more of a kind than
+/// its count. `values` has one value for a part of each kind.
+///
+/// `None` if the sheet is too fine or the values are too large for the tables.
+pub fn fill(
+    sheet: Size,
+    kinds: &[Kind],
+    values: &[i64],
+    limits: &Limits,
+) -> Option<Filled> {
+    let wanted: Vec<u32> = kinds.iter().map(|it| it.count).collect();
+    let board = Board::new(sheet, kinds, &wanted, limits);
+    let raster = Raster::new(&board)?;
+    let mut meter = Meter::new(limits.budget);
+    let found = best(&board, &raster, values, 0, &mut meter)?;
+    let (value, tree) = match found.drawn {
+        Some(drawn) => {
+            let tree = drawn.sketch.tree(drawn.root, board.real(), i64::MAX);
+            (drawn.value, tree)
+        }
+        None => (0, Tree::Leaf(Leaf::Waste)),
+    };
+    Some(Filled { value, bound: found.bound, tree, spent: meter.spent() })
+}
+
+/// The most value that one sheet can hold if there is no limit to the parts of a
+/// kind; counts are not looked at.
+pub fn unlimited(
+    sheet: Size,
+    kinds: &[Kind],
+    values: &[i64],
+    limits: &Limits,
+) -> Option<i64> {
+    let often = |kind: &Kind| {
+        let whole = sheet.area() / kind.size.area().max(1) + 1;
+        u32::try_from(whole).unwrap_or(u32::MAX)
+    };
+    let wanted: Vec<u32> = kinds.iter().map(often).collect();
+    let board = Board::new(sheet, kinds, &wanted, limits);
+    let raster = Raster::new(&board)?;
+    let values: Option<Vec<i32>> = values
+        .iter()
+        .map(|&it| i32::try_from(it).ok().filter(|it| *it < 1 << 24))
+        .collect();
+    let parts = dp::valued(&board.lies, &values?);
+    let table = dp::inside(&raster, &parts, board.reach());
+    Some(i64::from(table.get(raster.x.len() - 1, raster.y.len() - 1)))
+}
+
+/// A filling of one sheet.
+#[derive(Clone, Debug)]
+pub(super) struct Drawn {
+    /// What it is worth.
+    pub(super) value: i64,
+    /// How many of each kind.
+    pub(super) holds: Vec<u32>,
+    /// The cuts.
+    pub(super) sketch: Sketch,
+    /// The root of the cuts.
+    pub(super) root: usize,
+}
+
+/// The outcome of [`best`].
+#[derive(Clone, Debug)]
+pub(super) struct Found {
+    /// A filling worth more than what was to be beaten.
+    pub(super) drawn: Option<Drawn>,
+    /// No filling is worth more than this and the value to be beaten.
+    pub(super) bound: i64,
+}
+
+/// The best filling that is worth more than `beat`.
+pub(super) fn best(
+    board: &Board,
+    raster: &Raster,
+    values: &[i64],
+    beat: i64,
+    meter: &mut Meter,
+) -> Option<Found> {
+    let filling = Filling {
+        raster,
+        lies: &board.lies,
+        values,
+        wanted: &board.wanted,
+        reach: board.reach(),
+    };
+    if !meter.spend(raster.work()) {
+        return None;
+    }
+    let (plain, counts) = filling.plain()?;
+    let mut drawn = None;
+    let mut most = beat;
+    let worth = filling.worth(&counts);
+    if most < worth {
+        most = worth;
+        let parts = dp::valued(&board.lies, &plain.reduced);
+        drawn = Some(draw_inside(board, raster, values, &parts, &plain.inside));
+    }
+    if plain.bound <= most {
+        return Some(Found { drawn, bound: most });
+    }
+    let priced = filling.prices((plain.bound, counts), most, meter, &mut |counts| {
+        let worth = filling.worth(counts);
+        worth.min(most)
+    });
+    let outer_plain = dp::outside(raster, &plain.inside);
+    let priced = priced.as_ref().unwrap_or(&plain);
+    if priced.bound.div_euclid(priced.scale) <= most {
+        return Some(Found { drawn, bound: most });
+    }
+    if !meter.spend(raster.work() * 4) {
+        return Some(Found { drawn, bound: priced.bound.div_euclid(priced.scale) });
+    }
+    let outer_priced = dp::outside(raster, &priced.inside);
+    let values: Vec<i32> = plain.reduced.clone();
+    let bounds = Bounds {
+        values: &values,
+        plain: &outer_plain,
+        priced: &outer_priced,
+        reduced: &priced.reduced,
+        refund: priced.refund,
+        scale: priced.scale,
+    };
+    let (found, end) = search(board, raster, bounds, most, meter)?;
+    let drawn = found.or(drawn);
+    let bound = match end {
+        End::Proven => drawn.as_ref().map_or(most, |it| it.value),
+        End::Open(bound) => bound,
+    };
+    Some(Found { drawn, bound })
+}
+
+/// Searches with as few words for the counts as will do.
+fn search(
+    board: &Board,
+    raster: &Raster,
+    bounds: Bounds,
+    beat: i64,
+    meter: &mut Meter,
+) -> Option<(Option<Drawn>, End)> {
+    let bits: u32 = board.wanted.iter().map(|it| 33 - it.leading_zeros()).sum();
+    match bits {
+        0..=64 => search_in::<[u64; 1]>(board, raster, bounds, beat, meter),
+        65..=120 => search_in::<[u64; 2]>(board, raster, bounds, beat, meter),
+        _ => search_in::<[u64; 8]>(board, raster, bounds, beat, meter),
+    }
+}
+
+fn search_in<P: Packed>(
+    board: &Board,
+    raster: &Raster,
+    bounds: Bounds,
+    beat: i64,
+    meter: &mut Meter,
+) -> Option<(Option<Drawn>, End)> {
+    let mut search = Search::<P>::new(board, raster, bounds, beat)?;
+    let end = search.run(meter);
+    let drawn = search.found.map(|id| {
+        let mut sketch = Sketch::default();
+        let root = sketch.sheet();
+        search.draw(id, board.real(), &mut sketch, root);
+        Drawn { value: search.best(), holds: search.counts(id), sketch, root }
+    });
+    Some((drawn, end))
+}
+
+/// Draws the filling that the recursion without counts finds, and leaves out
+/// what is more than wanted.
+fn draw_inside(
+    board: &Board,
+    raster: &Raster,
+    values: &[i64],
+    parts: &[Valued],
+    table: &Table,
+) -> Drawn {
+    let mut sketch = Sketch::default();
+    let root = sketch.sheet();
+    let mut holds = vec![0; board.wanted.len()];
+    let whole = (raster.x.len() - 1, raster.y.len() - 1);
+    let mut value = 0;
+    let mut open = vec![(whole, board.real(), root)];
+    let unit = board.unit;
+    while let Some((box_at, size, leaf)) = open.pop() {
+        match dp::first_cut(raster, parts, table, board.reach(), box_at) {
+            First::Nothing => {}
+            First::Part(part) => {
+                let (lie, kind, _) = parts[part];
+                if holds[kind] < board.wanted[kind] {
+                    holds[kind] += 1;
+                    value += values[kind];
+                    let lies = (lie.width * unit.0, lie.height * unit.1);
+                    let level = size.0 <= board.longest;
+                    sketch.place(leaf, size, (kind, lie.turned), lies, level);
+                }
+            }
+            First::Cut(axis, one, other) => {
+                let (width, height) =
+                    (raster.x.at[one.0] * unit.0, raster.y.at[one.1] * unit.1);
+                let (at, extent, first, rest) = match axis {
+                    Axis::Upright => {
+                        (width, size.0, (width, size.1), (size.0 - width, size.1))
+                    }
+                    Axis::Level => {
+                        (height, size.1, (size.0, height), (size.0, size.1 - height))
+                    }
+                };
+                let (a, b) = sketch.cut(leaf, axis, at, extent);
+                open.push((one, first, a));
+                if let Some(b) = b {
+                    open.push((other, rest, b));
+                }
+            }
+        }
+    }
+    Drawn { value, holds, sketch, root }
+}

@@ -1,0 +1,362 @@
+//! The keys of pieces, greetings, cards and layers.
+
+use crate::project::keys::{Group, Takes, key};
+
+pub(super) static PIECE: Group = Group {
+    name: "piece",
+    a: "a piece",
+    keys: &[
+        key(
+            "of",
+            Takes::Name("paper"),
+            "needed, unless `like` another",
+            "The paper it is cut from.",
+            "lanterns",
+        ),
+        key(
+            "size",
+            Takes::Any(&[Takes::Size, Takes::Group("around")]),
+            "needed, unless `like` another",
+            "Width x height as it lies with the pattern upright; or around another piece.",
+            "5 1/2 x 2 in",
+        ),
+        key(
+            "like",
+            Takes::Name("piece"),
+            "",
+            "Another piece that it is like in all that isn't said.",
+            "sash",
+        ),
+        key(
+            "count",
+            Takes::Count(1, 10_000),
+            "as the cards need",
+            "How many are in a kit, if the cards don't say.",
+            "20",
+        ),
+        key(
+            "spare",
+            Takes::Count(0, 10_000),
+            "0",
+            "How many more than the cards need are in each kit.",
+            "1",
+        ),
+        key(
+            "pattern",
+            Takes::OneOf(&["as it runs", "any way"]),
+            "as it runs",
+            "Whether the way the pattern runs binds this piece.",
+            "any way",
+        ),
+    ],
+};
+
+pub(super) static AROUND: Group = Group {
+    name: "around",
+    a: "a size around a piece",
+    keys: &[
+        key(
+            "around",
+            Takes::Name("piece"),
+            "needed",
+            "The piece it shows around.",
+            "sash",
+        ),
+        key(
+            "border",
+            Takes::Length,
+            "needed",
+            "How much of it shows all round.",
+            "1/8 in",
+        ),
+    ],
+};
+
+const WAYS: &[&str] = &["lengthwise", "crosswise", "along", "across", "level", "upright"];
+
+pub(super) static LATE: Group = Group {
+    name: "late cut",
+    a: "a late cut",
+    keys: &[
+        key("piece", Takes::Name("piece"), "needed", "The piece that is cut.", "ribbon"),
+        key(
+            "cut off",
+            Takes::Length,
+            "",
+            "How much comes off: so much high, wide, lengthwise or crosswise.",
+            "3/8 in high",
+        ),
+        key(
+            "halve",
+            Takes::OneOf(WAYS),
+            "",
+            "Cuts it into halves instead.",
+            "lengthwise",
+        ),
+        key(
+            "makes",
+            Takes::Named("part"),
+            "needed",
+            "What the parts are called, first the one that comes off.",
+            "{sill: {showing: dots}, rail: {}}",
+        ),
+        key("with", Takes::Name("tool"), "", "What it is cut with.", "scissors"),
+        key(
+            "when",
+            Takes::OneOf(&["at the card", "ahead"]),
+            "ahead",
+            "When.",
+            "at the card",
+        ),
+    ],
+};
+
+pub(super) static PART: Group = Group {
+    name: "part",
+    a: "a part of a late cut",
+    keys: &[key(
+        "showing",
+        Takes::Words,
+        "the first face",
+        "The face that shows.",
+        "dots",
+    )],
+};
+
+pub(super) static GREETING: Group = Group {
+    name: "greeting",
+    a: "a greeting",
+    keys: &[
+        key("words", Takes::Words, "needed", "The words.", "Thank you"),
+        key(
+            "stamped",
+            Takes::Size,
+            "",
+            "The size of the printed words.",
+            "1 7/8 x 1/2 in",
+        ),
+        key(
+            "stamps",
+            Takes::Name("tool"),
+            "",
+            "The set the stamp is in.",
+            "evening words",
+        ),
+        key("ink", Takes::Name("tool"), "", "The ink it is stamped in.", "dusk ink"),
+        key(
+            "label",
+            Takes::Any(&[Takes::Name("tool"), Takes::Group("label")]),
+            "needed",
+            "The shape that bears the words: a punch, or a size to cut.",
+            "{cut: 2 x 1 in}",
+        ),
+        key("of", Takes::Name("paper"), "needed", "What the label is made of.", "oat"),
+        key(
+            "mat",
+            Takes::Group("mat"),
+            "",
+            "A mat under the label.",
+            "{of: dusk, border: 1/8 in}",
+        ),
+        key(
+            "like",
+            Takes::Name("greeting"),
+            "",
+            "Another greeting that it is like in all that isn't said.",
+            "thanks",
+        ),
+    ],
+};
+
+pub(super) static LABEL: Group = Group {
+    name: "label",
+    a: "a label",
+    keys: &[
+        key("cut", Takes::Size, "needed", "The size it is cut to.", "2 x 1 in"),
+        key(
+            "shape",
+            Takes::OneOf(&["rectangle", "rounded", "circle", "oval", "tag"]),
+            "rectangle",
+            "The shape it is cut to.",
+            "oval",
+        ),
+    ],
+};
+
+pub(super) static MAT: Group = Group {
+    name: "mat",
+    a: "a mat",
+    keys: &[
+        key("of", Takes::Name("paper"), "needed", "What it is cut from.", "dusk"),
+        key("border", Takes::Length, "needed", "How much shows all round.", "1/16 in"),
+    ],
+};
+
+pub(super) static CARD: Group = Group {
+    name: "card",
+    a: "a card",
+    keys: &[
+        key("name", Takes::Words, "needed", "What it is called.", "Thank you"),
+        key(
+            "base",
+            Takes::Name("base"),
+            "the base, if there is only one",
+            "What it is made on.",
+            "note",
+        ),
+        key("stands", Takes::OneOf(&["tall", "wide"]), "tall", "How it stands.", "wide"),
+        key("count", Takes::Count(1, 1000), "1", "How many of it are in a kit.", "2"),
+        key(
+            "layers",
+            Takes::List("layer"),
+            "",
+            "What is on the front, from the base upwards.",
+            "[{piece: sash, bottom: 1/2 in}]",
+        ),
+        key("inside", Takes::Group("inside"), "", "What is inside.", "{words: Hello}"),
+        key(
+            "envelope",
+            Takes::List("layer"),
+            "",
+            "What is put on its envelope.",
+            "[{piece: tile}]",
+        ),
+        key(
+            "tips",
+            Takes::WordsOrList,
+            "",
+            "Tips for this card.",
+            "[Leave a line of the base.]",
+        ),
+    ],
+};
+
+pub(super) static INSIDE: Group = Group {
+    name: "inside",
+    a: "the inside of a card",
+    keys: &[
+        key(
+            "words",
+            Takes::Words,
+            "",
+            "The words to stamp or write there.",
+            "You made our week",
+        ),
+        key("ink", Takes::Name("tool"), "", "The ink they are stamped in.", "dusk ink"),
+        key(
+            "choose",
+            Takes::OneOf(&["when the card is sent"]),
+            "",
+            "The words are chosen later.",
+            "when the card is sent",
+        ),
+        key("among", Takes::WordsOrList, "", "The words to choose from.", "[Write soon]"),
+        key(
+            "layers",
+            Takes::List("layer"),
+            "",
+            "What is fixed inside.",
+            "[{piece: tile}]",
+        ),
+    ],
+};
+
+pub(super) static LAYER: Group = Group {
+    name: "layer",
+    a: "a layer",
+    keys: &[
+        key(
+            "piece",
+            Takes::Name("piece"),
+            "",
+            "The piece or part that is placed.",
+            "sash",
+        ),
+        key("greeting", Takes::Name("greeting"), "", "Or the greeting.", "thanks"),
+        key(
+            "called",
+            Takes::Words,
+            "its name",
+            "What later layers call it.",
+            "first tile",
+        ),
+        key("showing", Takes::Words, "the first face", "The face that shows.", "dots"),
+        key(
+            "turned",
+            Takes::OneOf(&["left", "right", "over"]),
+            "not",
+            "Turned a quarter to the left or right, or upside down.",
+            "left",
+        ),
+        key(
+            "pattern",
+            Takes::OneOf(&["upright"]),
+            "upright",
+            "It isn't turned.",
+            "upright",
+        ),
+        key("left", Takes::Length, "", "So far in from the left side.", "1/4 in"),
+        key("right", Takes::Length, "", "So far in from the right side.", "1/4 in"),
+        key("top", Takes::Length, "", "So far in from the top.", "1 in"),
+        key("bottom", Takes::Length, "", "So far in from the bottom.", "1/2 in"),
+        key(
+            "across",
+            Takes::OneOf(&["center"]),
+            "center",
+            "From left to right.",
+            "center",
+        ),
+        key("up", Takes::OneOf(&["center"]), "center", "From bottom to top.", "center"),
+        key("along", Takes::OneOf(&["fold"]), "", "It lies against the fold.", "fold"),
+        key(
+            "edge to edge",
+            Takes::YesNo,
+            "no",
+            "It reaches from one edge of the front to the other.",
+            "true",
+        ),
+        key("below", Takes::Words, "", "Below an earlier layer.", "rail"),
+        key("above", Takes::Words, "", "Above an earlier layer.", "rail"),
+        key("left of", Takes::Words, "", "To the left of an earlier layer.", "rail"),
+        key("right of", Takes::Words, "", "To the right of an earlier layer.", "rail"),
+        key("gap", Takes::Length, "0", "How far from that layer.", "1/8 in"),
+        key(
+            "straddling",
+            Takes::Words,
+            "",
+            "With its middle on a side of an earlier layer.",
+            "top of rail",
+        ),
+        key(
+            "centered on",
+            Takes::Words,
+            "",
+            "In the middle of an earlier layer.",
+            "rail",
+        )
+        .or("centred on"),
+        key(
+            "within",
+            Takes::Words,
+            "the front",
+            "An earlier layer from whose sides it is measured.",
+            "sash",
+        ),
+        key(
+            "behind",
+            Takes::Words,
+            "",
+            "A later layer that it shows around, such as the mat of a picture.",
+            "tile",
+        ),
+        key(
+            "trim flush",
+            Takes::YesNo,
+            "no",
+            "It may hang over and is trimmed flush from the inside.",
+            "true",
+        ),
+        key("raised", Takes::Words, "no", "Raised on so many foam squares.", "4 squares"),
+        key("with", Takes::Name("tool"), "", "What it is fixed with.", "tape runner"),
+    ],
+};

@@ -1,0 +1,255 @@
+//! The keys of the description as a whole.
+
+use crate::project::keys::{Group, Key, Takes, key};
+
+/// What is done ahead.
+const READER: Takes = Takes::Any(&[Takes::SomeOf(WORKS), Takes::Group("all but")]);
+
+/// The words for kinds of work.
+pub(in crate::project) const WORKS: &[&str] = &[
+    "cut",
+    "score",
+    "fold",
+    "stamp",
+    "punch",
+    "cut again",
+    "layer",
+    "attach",
+    "stamp inside",
+];
+
+/// Who cuts the sheets.
+const CUTTER: Takes = Takes::OneOf(&["maker", "reader"]);
+
+pub(super) static PROJECT: Group = Group {
+    name: "project",
+    a: "a description",
+    keys: &[
+        key("title", Takes::Words, "needed", "What the set is called.", "Lantern Walk"),
+        key(
+            "about",
+            Takes::Words,
+            "",
+            "One or two sentences for the cover.",
+            "Six note cards from a single sheet.",
+        ),
+        key(
+            "unit",
+            Takes::OneOf(&["in", "mm"]),
+            "none; lengths are printed in the unit of the first one",
+            "What a number without a unit means, and which unit is printed first.",
+            "in",
+        ),
+        key(
+            "kits",
+            Takes::Count(1, 10_000),
+            "1",
+            "How many people's sets are made.",
+            "12",
+        ),
+        key(
+            "spares",
+            Takes::Any(&[Takes::OneOf(&["none", "usual"]), Takes::Count(0, 10_000)]),
+            "usual: none for one kit, else one kit in ten",
+            "How many kits are made beyond those.",
+            "none",
+        ),
+        key(
+            "edition",
+            Takes::Words,
+            "",
+            "Stands in the foot of every page, so that an old printout is known as one.",
+            "2",
+        ),
+        key(
+            "language",
+            Takes::Words,
+            "en",
+            "The language of the printed words, as in BCP 47.",
+            "en",
+        ),
+        key(
+            "handed out by",
+            Takes::Group("giver"),
+            "",
+            "Whom a reader can ask.",
+            "{name: The Tuesday table, reach: the slip in your bag}",
+        ),
+        key(
+            "papers",
+            Takes::Named("paper"),
+            "",
+            "Every paper, by the name it goes by.",
+            "{oat: {kind: cardstock, sheet: letter}}",
+        ),
+        key(
+            "bases",
+            Takes::Named("base"),
+            "",
+            "Every card base, by name.",
+            "{note: {format: a2-us, bought: {pack: 12}}}",
+        ),
+        key(
+            "tools",
+            Takes::Named("tool"),
+            "",
+            "Every tool, and everything that is used up.",
+            "{scissors: {kind: scissors}}",
+        ),
+        key(
+            "pieces",
+            Takes::Named("piece"),
+            "",
+            "Every piece that is cut from a sheet; how many is counted from the cards.",
+            "{sash: {of: oat, size: 5 1/2 x 2 in}}",
+        ),
+        key(
+            "late cuts",
+            Takes::List("late cut"),
+            "",
+            "Pieces that are cut again, at the card or ahead.",
+            "[{piece: sash, halve: lengthwise, makes: {cord: {}}}]",
+        ),
+        key(
+            "greetings",
+            Takes::Named("greeting"),
+            "",
+            "Words on labels, by name.",
+            "{hello: {words: Hello, label: {cut: 2 x 1 in}, of: oat}}",
+        ),
+        key(
+            "cards",
+            Takes::List("card"),
+            "",
+            "The cards, in the order in which they are made.",
+            "[{name: Hello, base: note, stands: tall}]",
+        ),
+        key(
+            "cutting",
+            Takes::NamedLists("step"),
+            "found for you",
+            "Your own way of cutting a paper, step by step.",
+            "{oat: [{cut off: 2 in high, for: sash}]}",
+        ),
+        key(
+            "done ahead",
+            Takes::Group("ahead"),
+            "nothing",
+            "What is prepared before a packet reaches its reader.",
+            "{class: [cut, punch]}",
+        ),
+        key(
+            "cut by",
+            Takes::Group("cut by"),
+            "maker",
+            "Whether the sheets of all kits are cut together, or each reader cuts her own.",
+            "{travel: reader}",
+        ),
+        key(
+            "tips",
+            Takes::WordsOrList,
+            "",
+            "Tips for the whole set.",
+            "[Cut all first.]",
+        ),
+    ],
+};
+
+pub(super) static GIVER: Group = Group {
+    name: "giver",
+    a: "`handed out by`",
+    keys: &[
+        key("name", Takes::Words, "needed", "A name to print.", "The Tuesday table"),
+        key("reach", Takes::Words, "", "How to reach them.", "the slip in your bag"),
+    ],
+};
+
+pub(super) static AHEAD: Group = Group {
+    name: "ahead",
+    a: "`done ahead`",
+    keys: &[
+        key("class", READER, "nothing", "For a class table.", "[cut, punch]"),
+        key("kit", READER, "nothing", "For the buyer of a kit.", "{all but: [attach]}"),
+        key("travel", READER, "nothing", "For someone on a journey.", "[cut]"),
+    ],
+};
+
+pub(super) static ALL_BUT: Group = Group {
+    name: "all but",
+    a: "what is done ahead",
+    keys: &[key(
+        "all but",
+        Takes::SomeOf(WORKS),
+        "needed",
+        "Everything is done ahead but these.",
+        "[fold, attach]",
+    )],
+};
+
+pub(super) static CUT_BY: Group = Group {
+    name: "cut by",
+    a: "`cut by`",
+    keys: &[
+        key("class", CUTTER, "maker", "For a class table.", "maker"),
+        key("kit", CUTTER, "maker", "For the buyer of a kit.", "maker"),
+        key("travel", CUTTER, "maker", "For someone on a journey.", "reader"),
+    ],
+};
+
+/// A row for a key of a cutting step.
+const fn step(
+    name: &'static str,
+    takes: Takes,
+    about: &'static str,
+    example: &'static str,
+) -> Key {
+    key(name, takes, "", about, example)
+}
+
+pub(super) static STEP: Group = Group {
+    name: "step",
+    a: "a step of the cutting",
+    keys: &[
+        step(
+            "take",
+            Takes::Words,
+            "Takes a part in hand that an earlier step named.",
+            "side",
+        ),
+        step(
+            "trim to",
+            Takes::Length,
+            "Trims the part in hand to an extent, wide or high.",
+            "5 1/2 in wide",
+        ),
+        step(
+            "other part",
+            Takes::Words,
+            "What the part that comes off is called.",
+            "side",
+        ),
+        step(
+            "cut off",
+            Takes::Length,
+            "Cuts so much off, wide or high; the rest stays in hand.",
+            "2 in high",
+        ),
+        step("times", Takes::Count(1, 1000), "How often; once if it isn't said.", "2"),
+        step(
+            "halve",
+            Takes::OneOf(&[
+                "lengthwise",
+                "crosswise",
+                "along",
+                "across",
+                "level",
+                "upright",
+            ]),
+            "Halves the part in hand.",
+            "across",
+        ),
+        step("for", Takes::Name("piece"), "The piece that comes of it.", "sash"),
+        step("call", Takes::Words, "What the part that comes off is called.", "band"),
+        step("keep", Takes::Words, "Keeps a part, or the `rest`, as an offcut.", "rest"),
+    ],
+};

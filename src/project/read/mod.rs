@@ -1,0 +1,75 @@
+//! From the text of a description to the checked model.
+//!
+//! Text → tree → keys → meaning → rules. Every fault is noted and none stops the
+//! others, apart from a text that is no YAML at all.
+
+mod bases;
+mod cards;
+mod desk;
+mod draft;
+mod faults;
+mod greetings;
+mod late;
+mod papers;
+mod pieces;
+mod place;
+mod rules;
+mod shape;
+mod tools;
+mod use_rules;
+mod ways;
+mod whole;
+
+use crate::diag::{Diagnostic, Outcome};
+use crate::geom::Unit;
+use crate::project::Project;
+use crate::project::read::desk::Desk;
+use crate::project::read::draft::Draft;
+use crate::project::tree::{self, Node};
+use crate::source::{Folder, Site, Source, Sources};
+
+/// Reads a description; `folder` holds the files that it may name.
+///
+/// The project is there only if nothing in the description is an error. The
+/// notes are in the order of their places.
+pub fn read(source: Source, folder: &dyn Folder) -> (Sources, Outcome<Project>) {
+    // No key names a file yet.
+    let _ = folder;
+    let sources = Sources { files: vec![source] };
+    let outcome = match tree::grow(&sources.files[0], 0) {
+        Ok(root) => meaning(&sources, &root),
+        Err(fault) => Outcome { value: None, notes: vec![*fault] },
+    };
+    (sources, outcome)
+}
+
+fn meaning(sources: &Sources, root: &Node) -> Outcome<Project> {
+    let mut desk = Desk::new(sources);
+    let keys = desk.open(root, Site { end: root.site.start, ..root.site }, "project");
+    desk.unit =
+        keys.get("unit").and_then(|node| match desk.one_of(node, &["in", "mm"])? {
+            0 => Some(Unit::Inch),
+            _ => Some(Unit::Mm),
+        });
+    let mut draft = Draft { site: root.site, ..Draft::default() };
+    whole::read(&mut desk, &keys, &mut draft);
+    papers::read(&mut desk, keys.get("papers"), &mut draft);
+    bases::read(&mut desk, keys.get("bases"), &mut draft);
+    tools::read(&mut desk, keys.get("tools"), &mut draft);
+    pieces::read(&mut desk, keys.get("pieces"), &mut draft);
+    late::read(&mut desk, keys.get("late cuts"), &mut draft);
+    greetings::read(&mut desk, keys.get("greetings"), &mut draft);
+    cards::read(&mut desk, keys.get("cards"), &mut draft);
+    ways::read(&mut desk, keys.get("cutting"), &mut draft);
+    rules::check(&mut desk, &draft);
+    if !desk.has_errors() {
+        use_rules::check(&mut desk, &draft);
+    }
+    let (unit, sound) = (desk.shown(), !desk.has_errors());
+    let value = if sound { draft.finish(unit) } else { None };
+    let mut notes = desk.notes;
+    notes.sort_by_key(|note: &Diagnostic| {
+        (note.site.file, note.site.start, note.rule.severity)
+    });
+    Outcome { value, notes }
+}

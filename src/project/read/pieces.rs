@@ -1,0 +1,188 @@
+//! Pieces that are cut from sheets, some of them described by others.
+
+use crate::diag::{Diagnostic, rules};
+use crate::geom::{Length, Size};
+use crate::project::read::desk::{Desk, quote};
+use crate::project::read::draft::Draft;
+use crate::project::read::shape::{Keys, name_of};
+use crate::project::tree::{Entry, Node, Value};
+use crate::project::{PaperId, PatternOn, Piece};
+use crate::source::Site;
+
+/// The most pieces that are read.
+const MOST: usize = 10_000;
+
+/// A piece as it is described, before others are looked at.
+struct Raw<'n> {
+    entry: &'n Entry,
+    of: Option<PaperId>,
+    size: Option<RawSize>,
+    pattern: Option<PatternOn>,
+    spare: Option<u32>,
+    count: Option<u32>,
+    like: Option<usize>,
+    /// Something that it needs is missing or wrong, and noted.
+    noted: bool,
+}
+
+#[derive(Clone, Copy)]
+enum RawSize {
+    Own(Size, Site),
+    Around(usize, Length, Site),
+}
+
+/// Reads every piece; the papers must have been read.
+pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) {
+    let (names, mut entries) = desk.named(node, "piece");
+    draft.piece_names = names;
+    if MOST < entries.len() {
+        let message = format!("there are more than {MOST} pieces");
+        let help = "split the project in two";
+        desk.fault(&rules::OUT_OF_RANGE, entries[MOST].site, message, help);
+        entries.truncate(MOST);
+    }
+    let raws: Vec<Raw<'_>> =
+        entries.iter().map(|entry| raw(desk, entry, draft)).collect();
+    draft.pieces = (0..raws.len()).map(|index| settle(desk, &raws, index)).collect();
+}
+
+fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
+    let keys = desk.open(&entry.value, entry.site, "piece");
+    let like = keys.get("like").map(|node| desk.resolve(node, &draft.piece_names));
+    let of = keys.get("of").map(|node| desk.resolve(node, &draft.paper_names));
+    let size = keys.get("size").map(|node| size(desk, node, draft));
+    let mut noted = false;
+    for name in ["of", "size"] {
+        if keys.get(name).is_none() && like.is_none() {
+            desk.missing(&keys, name);
+            noted = true;
+        }
+    }
+    noted |= matches!(like, Some(None))
+        || matches!(of, Some(None))
+        || matches!(size, Some(None));
+    let spare = keys.get("spare").and_then(|node| desk.count(node, 0, 10_000));
+    let count = keys.get("count").and_then(|node| desk.count(node, 1, 10_000));
+    Raw {
+        entry,
+        of: of.flatten().map(PaperId),
+        size: size.flatten(),
+        pattern: pattern(desk, &keys),
+        spare,
+        count,
+        like: like.flatten(),
+        noted,
+    }
+}
+
+fn pattern(desk: &mut Desk<'_>, keys: &Keys<'_>) -> Option<PatternOn> {
+    match desk.one_of(keys.get("pattern")?, &["as it runs", "any way"])? {
+        0 => Some(PatternOn::AsItRuns),
+        _ => Some(PatternOn::AnyWay),
+    }
+}
+
+fn size(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<RawSize> {
+    if !matches!(node.value, Value::Keys(_)) {
+        return desk.size(node).map(|size| RawSize::Own(size, node.site));
+    }
+    let keys = desk.open(node, node.site, "around");
+    let around =
+        desk.need(&keys, "around").and_then(|it| desk.resolve(it, &draft.piece_names));
+    let border = desk.need(&keys, "border").and_then(|it| desk.some_length(it));
+    Some(RawSize::Around(around?, border?, node.site))
+}
+
+/// Looks up in other pieces what a piece doesn't say itself.
+fn settle(desk: &mut Desk<'_>, raws: &[Raw<'_>], index: usize) -> Option<Piece> {
+    let raw = &raws[index];
+    let shown = size_of(raws, index);
+    if let Shown::Circle(least) = shown
+        && least == index
+    {
+        let name = &raw.entry.key;
+        desk.note(
+            Diagnostic::new(
+                &rules::GOES_IN_A_CIRCLE,
+                raw.entry.site,
+                format!("{} is described by itself, by way of others", quote(name)),
+            )
+            .help("give it a size of its own"),
+        );
+    }
+    let Shown::Size { size, site, mat } = shown else { return None };
+    let mut of = None;
+    let mut pattern = None;
+    let mut next = Some(index);
+    // Pieces that are like each other in a circle have no size, and were left
+    // above; the count is for circles that a size of its own hides.
+    for _ in 0..=raws.len() {
+        let Some(raw) = next.and_then(|it| raws.get(it)) else { break };
+        of = of.or(raw.of);
+        pattern = pattern.or(raw.pattern);
+        next = raw.like;
+    }
+    if raw.noted {
+        return None;
+    }
+    let Some(of) = of else {
+        if !raws.iter().any(|it| it.noted) {
+            let message =
+                "neither this piece nor those it is like say what it is cut from";
+            let help = "write `of:` with a paper";
+            desk.fault(&rules::MISSING_KEY, raw.entry.site, message, help);
+        }
+        return None;
+    };
+    Some(Piece {
+        name: name_of(raw.entry),
+        of,
+        size,
+        size_site: site,
+        pattern: pattern.unwrap_or(PatternOn::AsItRuns),
+        spare: raw.spare.unwrap_or(0),
+        count: raw.count,
+        mat,
+    })
+}
+
+/// What the size of a piece comes to.
+enum Shown {
+    Size {
+        size: Size,
+        site: Site,
+        mat: bool,
+    },
+    /// It leads back to itself; the least index on the circle.
+    Circle(usize),
+    /// Something on the way is at fault.
+    Lost,
+}
+
+fn size_of(raws: &[Raw<'_>], index: usize) -> Shown {
+    let (mut at, mut border, mut mat) = (index, Length::ZERO, false);
+    let (mut site, mut least) = (None, index);
+    for _ in 0..=raws.len() {
+        let Some(raw) = raws.get(at) else { return Shown::Lost };
+        match (raw.size, raw.like) {
+            (Some(RawSize::Own(size, own)), _) => {
+                let both = border * 2;
+                let size = Size::new(size.width + both, size.height + both);
+                return Shown::Size { size, site: site.unwrap_or(own), mat };
+            }
+            (Some(RawSize::Around(of, by, own)), _) => {
+                border += by;
+                mat |= site.is_none();
+                site.get_or_insert(own);
+                at = of;
+            }
+            (None, Some(like)) => at = like,
+            (None, None) => return Shown::Lost,
+        }
+        least = least.min(at);
+        if at == index {
+            return Shown::Circle(least);
+        }
+    }
+    Shown::Lost
+}

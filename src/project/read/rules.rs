@@ -1,0 +1,265 @@
+//! Rules across several values, one function each: what fits into what.
+
+use crate::diag::{Diagnostic, rules};
+use crate::geom::{Length, Size};
+use crate::project::read::desk::{Desk, quote};
+use crate::project::read::draft::{Draft, at};
+use crate::project::{
+    BaseFrom, Paper, PaperKind, PatternOn, Runs, Stock, StockSheet, ToolKind,
+};
+use crate::source::Site;
+
+/// Checks what has been read; things at fault are left out.
+pub(crate) fn check(desk: &mut Desk<'_>, draft: &Draft) {
+    pieces_fit_their_sheets(desk, draft);
+    bases_fit_their_sheets(desk, draft);
+    greetings_fit_their_labels(desk, draft);
+    labels_fit_their_paper(desk, draft);
+    punches_fit_their_strips(desk, draft);
+    trimmers_reach_across(desk, draft);
+    something_is_made(desk, draft);
+}
+
+/// Where a size is too large, and the largest sheet of its paper.
+struct TooLarge {
+    sheet: StockSheet,
+    only_turned: bool,
+}
+
+fn too_large(size: Size, paper: &Paper, may_turn: bool) -> Option<TooLarge> {
+    let Stock::Sheets(sheets) = &paper.stock else { return None };
+    let fits = |size: Size| sheets.iter().any(|sheet| size.fits(sheet.size));
+    if fits(size) || (may_turn && fits(size.turned())) {
+        return None;
+    }
+    let sheet = *sheets.iter().max_by_key(|sheet| sheet.size.area())?;
+    Some(TooLarge { sheet, only_turned: !may_turn && fits(size.turned()) })
+}
+
+fn pieces_fit_their_sheets(desk: &mut Desk<'_>, draft: &Draft) {
+    for piece in draft.pieces.iter().flatten() {
+        let Some(paper) = at(&draft.papers, piece.of.0) else { continue };
+        let free = paper.faces.iter().any(|face| face.runs == Runs::Any);
+        let may_turn = free || piece.pattern == PatternOn::AnyWay;
+        let Some(too) = too_large(piece.size, paper, may_turn) else { continue };
+        let unit = desk.shown();
+        let name = quote(&piece.name.words);
+        let (size, sheet) = (piece.size.show(unit), too.sheet.size.show(unit));
+        let mut note = Diagnostic::new(
+            &rules::PIECE_LARGER_THAN_SHEET,
+            piece.size_site,
+            format!("{name} is {size}; the largest sheet is {sheet}"),
+        )
+        .label(too.sheet.site, "the largest sheet of its paper");
+        note = note.help(if too.only_turned {
+            "it would fit with a quarter turn: write `pattern: any way` if that looks right"
+                .to_owned()
+        } else {
+            elsewhere(draft, piece.size, unit)
+        });
+        desk.note(note);
+    }
+}
+
+/// Which paper has a sheet that is large enough, or how large it must be.
+fn elsewhere(draft: &Draft, size: Size, unit: crate::geom::Unit) -> String {
+    let large = draft.papers.iter().flatten().find(|paper| {
+        matches!(&paper.stock, Stock::Sheets(_)) && too_large(size, paper, true).is_none()
+    });
+    match large {
+        Some(paper) => {
+            format!("make it smaller; {} would hold it", quote(&paper.name.words))
+        }
+        None => {
+            format!("make it smaller, or take a sheet of at least {}", size.show(unit))
+        }
+    }
+}
+
+fn bases_fit_their_sheets(desk: &mut Desk<'_>, draft: &Draft) {
+    for base in draft.bases.iter().flatten() {
+        let BaseFrom::Made(of) = base.from else { continue };
+        let Some(paper) = at(&draft.papers, of.0) else { continue };
+        let open = match base.fold {
+            crate::project::FoldAlong::Long => {
+                Size::new(base.front.width * 2, base.front.height)
+            }
+            crate::project::FoldAlong::Short => {
+                Size::new(base.front.width, base.front.height * 2)
+            }
+        };
+        let Some(too) = too_large(open, paper, true) else { continue };
+        let unit = desk.shown();
+        let (open, sheet) = (open.show(unit), too.sheet.size.show(unit));
+        desk.note(
+            Diagnostic::new(
+                &rules::BASE_LARGER_THAN_SHEET,
+                base.name.site,
+                format!("the open base is {open}; the largest sheet is {sheet}"),
+            )
+            .label(too.sheet.site, "the largest sheet of its paper")
+            .help("make the front smaller, or take a larger sheet"),
+        );
+    }
+}
+
+fn greetings_fit_their_labels(desk: &mut Desk<'_>, draft: &Draft) {
+    for greeting in draft.greetings.iter().flatten() {
+        let Some(stamped) = greeting.stamped else { continue };
+        let label = greeting.label.outline.size;
+        if stamped.fits(label) {
+            continue;
+        }
+        let unit = desk.shown();
+        let (name, stamped, shape) =
+            (quote(&greeting.name.words), stamped.show(unit), label.show(unit));
+        desk.note(
+            Diagnostic::new(
+                &rules::GREETING_LARGER_THAN_LABEL,
+                greeting.name.site,
+                format!("the words of {name} are {stamped}; the label is {shape}"),
+            )
+            .label(greeting.label.site, "the label")
+            .help("take a larger label, or a smaller stamp"),
+        );
+    }
+}
+
+fn labels_fit_their_paper(desk: &mut Desk<'_>, draft: &Draft) {
+    for greeting in draft.greetings.iter().flatten() {
+        let Some(paper) = at(&draft.papers, greeting.of.0) else { continue };
+        let label = greeting.label.outline.size;
+        let border = greeting.mat.map_or(Length::ZERO, |mat| mat.border) * 2;
+        let mat = Size::new(label.width + border, label.height + border);
+        let rows: [(Option<&Paper>, Size, Site); 2] = [
+            (Some(paper), label, greeting.label.site),
+            (
+                greeting.mat.and_then(|mat| at(&draft.papers, mat.of.0)),
+                mat,
+                greeting.mat.map_or(greeting.label.site, |mat| mat.site),
+            ),
+        ];
+        for (paper, size, site) in rows {
+            let Some(paper) = paper else { continue };
+            label_fits(desk, paper, size, site);
+        }
+    }
+}
+
+fn label_fits(desk: &mut Desk<'_>, paper: &Paper, size: Size, site: Site) {
+    let unit = desk.shown();
+    match &paper.stock {
+        Stock::Scraps(least, scraps) => {
+            if size.fits(*least) || size.turned().fits(*least) {
+                return;
+            }
+            let (size, scrap) = (size.show(unit), least.show(unit));
+            desk.note(
+                Diagnostic::new(
+                    &rules::LABEL_LARGER_THAN_SCRAP,
+                    site,
+                    format!("this is {size}; the scraps are at least {scrap}"),
+                )
+                .label(*scraps, "the scraps")
+                .help("ask for larger scraps"),
+            );
+        }
+        Stock::Sheets(_) => {
+            let Some(too) = too_large(size, paper, true) else { return };
+            let (size, sheet) = (size.show(unit), too.sheet.size.show(unit));
+            desk.note(
+                Diagnostic::new(
+                    &rules::PIECE_LARGER_THAN_SHEET,
+                    site,
+                    format!("this is {size}; the largest sheet is {sheet}"),
+                )
+                .label(too.sheet.site, "the largest sheet of its paper")
+                .help("make it smaller, or take a larger sheet"),
+            );
+        }
+    }
+}
+
+fn punches_fit_their_strips(desk: &mut Desk<'_>, draft: &Draft) {
+    for tool in draft.tools.iter().flatten() {
+        let ToolKind::Punch(punch) = tool.kind else { continue };
+        let (Some(strip), short) = (punch.takes_strips, punch.outline.size.short())
+        else {
+            continue;
+        };
+        if short <= strip {
+            continue;
+        }
+        let unit = desk.shown();
+        desk.fault(
+            &rules::PUNCH_LARGER_THAN_STRIP,
+            tool.name.site,
+            format!(
+                "the outline is {} across; the strips are {} wide",
+                short.show(unit),
+                strip.show(unit)
+            ),
+            "measure the outline and the slot of the punch again",
+        );
+    }
+}
+
+fn trimmers_reach_across(desk: &mut Desk<'_>, draft: &Draft) {
+    let trimmers = draft.tools.iter().flatten().filter_map(|tool| match &tool.kind {
+        ToolKind::Trimmer(trimmer) => Some((tool, trimmer.longest_cut?)),
+        _ => None,
+    });
+    let Some((tool, longest)) = trimmers.max_by_key(|(_, longest)| *longest) else {
+        return;
+    };
+    let any_without_limit = draft.tools.iter().flatten().any(|tool| {
+        matches!(&tool.kind, ToolKind::Trimmer(trimmer) if trimmer.longest_cut.is_none())
+    });
+    if any_without_limit {
+        return;
+    }
+    for paper in draft.papers.iter().flatten() {
+        let Stock::Sheets(sheets) = &paper.stock else { continue };
+        for sheet in sheets.iter().filter(|sheet| longest < sheet.size.long()) {
+            let unit = desk.shown();
+            let (long, cut) = (sheet.size.long().show(unit), longest.show(unit));
+            desk.note(
+                Diagnostic::new(
+                    &rules::TRIMMER_SHORTER_THAN_SHEET,
+                    sheet.site,
+                    format!("the sheet is {long} long; the longest cut is {cut}"),
+                )
+                .label(tool.name.site, "this trimmer")
+                .help("the first cut is planned the short way; have a knife and a ruler ready"),
+            );
+        }
+    }
+}
+
+fn something_is_made(desk: &mut Desk<'_>, draft: &Draft) {
+    let counted =
+        draft.pieces.iter().any(|it| it.as_ref().is_none_or(|it| it.count.is_some()));
+    if draft.cards.is_empty() && !counted && !desk.has_errors() {
+        desk.fault(
+            &rules::NOTHING_TO_MAKE,
+            Site { end: draft.site.start, ..draft.site },
+            "there are no cards here, and no piece has a count",
+            "add `cards:`, or give pieces a `count`",
+        );
+    }
+    for greeting in draft.greetings.iter().flatten() {
+        let Some(paper) = at(&draft.papers, greeting.of.0) else { continue };
+        let plain = paper.faces.iter().any(|face| face.name.words.is_empty());
+        if paper.kind == PaperKind::Patterned && !plain {
+            desk.fault(
+                &rules::LABEL_ON_PATTERN,
+                greeting.name.site,
+                format!(
+                    "the label of {} is made of patterned paper",
+                    quote(&greeting.name.words)
+                ),
+                "take a plain paper, so that the words can be read",
+            );
+        }
+    }
+}

@@ -1,0 +1,126 @@
+//! The description as a whole: title, kits, readers, what is done ahead.
+
+use crate::diag::rules;
+use crate::project::keys;
+use crate::project::read::desk::{Desk, quote};
+use crate::project::read::draft::Draft;
+use crate::project::read::shape::Keys;
+use crate::project::tree::{Node, Value};
+use crate::project::{CutBy, DoneAhead, HandedOutBy, Reader, Spares, Work};
+
+/// Reads what stands at the top of the description, apart from `unit`.
+pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
+    draft.title = desk.need(keys, "title").and_then(|node| desk.words(node));
+    draft.about = keys.get("about").and_then(|node| desk.words(node));
+    draft.edition = keys.get("edition").and_then(|node| desk.words(node));
+    draft.language = keys
+        .get("language")
+        .and_then(|node| language(desk, node))
+        .unwrap_or_else(|| "en".to_owned());
+    draft.kits =
+        keys.get("kits").and_then(|node| desk.count(node, 1, 10_000)).unwrap_or(1);
+    draft.spares =
+        keys.get("spares").and_then(|node| spares(desk, node)).unwrap_or_default();
+    draft.handed_out_by = keys.entry("handed out by").and_then(|entry| {
+        let keys = desk.open(&entry.value, entry.site, "giver");
+        let reach = keys.get("reach").and_then(|node| desk.words(node));
+        let name = desk.need(&keys, "name").and_then(|node| desk.words(node))?;
+        Some(HandedOutBy { name, reach })
+    });
+    draft.tips = desk.all_words(keys.get("tips"));
+    draft.done_ahead = done_ahead(desk, keys);
+    draft.cut_by = cut_by(desk, keys);
+}
+
+/// A language tag in its usual shape (BCP 47, section 2.1), not whether anyone
+/// speaks it.
+fn language(desk: &mut Desk<'_>, node: &Node) -> Option<String> {
+    let (text, _) = desk.raw(node)?;
+    let mut parts = text.split('-');
+    let first = parts.next().unwrap_or_default();
+    let sound = (2..=3).contains(&first.len())
+        && first.bytes().all(|it| it.is_ascii_alphabetic())
+        && text.len() <= 35
+        && parts.all(|it| {
+            (1..=8).contains(&it.len()) && it.bytes().all(|it| it.is_ascii_alphanumeric())
+        });
+    if sound {
+        return Some(text.to_owned());
+    }
+    desk.fault(
+        &rules::NOT_A_CHOICE,
+        node.site,
+        format!("{} is not the short name of a language", quote(text)),
+        "write `en`, `de`, `pt-BR` or the like",
+    );
+    None
+}
+
+fn spares(desk: &mut Desk<'_>, node: &Node) -> Option<Spares> {
+    let (text, _) = desk.raw(node)?;
+    match text {
+        "none" => Some(Spares::Kits(0)),
+        "usual" => Some(Spares::Usual),
+        _ if text.starts_with(|it: char| it.is_ascii_digit() || it == '-') => {
+            desk.count(node, 0, 10_000).map(Spares::Kits)
+        }
+        _ => {
+            desk.fault(
+                &rules::NOT_A_CHOICE,
+                node.site,
+                format!("{} can't stand here", quote(text)),
+                "write `none`, `usual`, or a number of kits",
+            );
+            None
+        }
+    }
+}
+
+/// What is done ahead for every reader, in their order.
+fn done_ahead(desk: &mut Desk<'_>, keys: &Keys<'_>) -> Vec<DoneAhead> {
+    let entry = keys.entry("done ahead");
+    let keys = entry.map(|entry| desk.open(&entry.value, entry.site, "ahead"));
+    let rows = Reader::ALL.iter().map(|reader| {
+        let given = keys.as_ref().and_then(|keys| keys.get(reader.word()));
+        let work = given.map_or_else(Vec::new, |node| work(desk, node));
+        let site = given
+            .map_or(keys.as_ref().map_or_else(Default::default, |it| it.site), |it| {
+                it.site
+            });
+        DoneAhead { reader: *reader, work, site }
+    });
+    rows.collect()
+}
+
+fn work(desk: &mut Desk<'_>, node: &Node) -> Vec<Work> {
+    if !matches!(node.value, Value::Keys(_)) {
+        let some = some_work(desk, node);
+        return Work::ALL.into_iter().filter(|work| some.contains(work)).collect();
+    }
+    let keys = desk.open(node, node.site, "all but");
+    let Some(node) = desk.need(&keys, "all but") else { return Vec::new() };
+    let some = some_work(desk, node);
+    Work::ALL.into_iter().filter(|work| !some.contains(work)).collect()
+}
+
+fn some_work(desk: &mut Desk<'_>, node: &Node) -> Vec<Work> {
+    let rows = desk.one_or_more(node);
+    let some = rows.iter().filter_map(|row| {
+        let index = desk.one_of(row, keys::WORKS)?;
+        Work::ALL.into_iter().find(|work| work.word() == keys::WORKS[index])
+    });
+    some.collect()
+}
+
+/// Who cuts the sheets for every reader, in their order.
+fn cut_by(desk: &mut Desk<'_>, keys: &Keys<'_>) -> Vec<CutBy> {
+    let entry = keys.entry("cut by");
+    let keys = entry.map(|entry| desk.open(&entry.value, entry.site, "cut by"));
+    let rows = Reader::ALL.iter().map(|reader| {
+        let given = keys.as_ref().and_then(|keys| keys.get(reader.word()));
+        let who = given.and_then(|node| desk.one_of(node, &["maker", "reader"]));
+        let site = given.map_or_else(Default::default, |it| it.site);
+        CutBy { reader: *reader, reader_cuts: who == Some(1), site }
+    });
+    rows.collect()
+}

@@ -1,0 +1,645 @@
+# Every sentence that is printed in English.
+#
+# Words are those of the glossary: sheet, piece, strip, offcut, waste, face, base,
+# front, layer, mat, label, greeting, stamped, raised, score, fold, mark, kit.
+# Sizes are width × height. {"\u00A0"} keeps what it stands between on one line.
+
+
+## Numbers and units
+
+decimal-sign = .
+length-inch = { $number }{ "\u00A0" }in
+length-mm = { $number }{ "\u00A0" }mm
+size-inch = { $width }{ "\u00A0" }×{ "\u00A0" }{ $height }{ "\u00A0" }in
+size-mm = { $width }{ "\u00A0" }×{ "\u00A0" }{ $height }{ "\u00A0" }mm
+# The reader's ruling unit, then the other.
+both-units = { $first } ({ $second })
+
+
+## Joining words
+
+quoted = “{ $words }”
+list-next = { $first }, { $next }
+list-last = { $first } and { $last }
+list-choice = { $first } or { $last }
+list-comma = ,{ " " }
+list-semicolon = ;{ " " }
+
+
+## The foot of each page
+
+foot-with-edition = { $title } · { $edition }
+foot-page = Page { $page } of { $pages }
+foot-continued = continued
+foot-scale = Scale { $scale }
+
+
+## What things are called
+
+# A letter tells the same part in the drawings, in the lists and in the steps.
+name-with-letter = { $name }{ "\u00A0" }({ $letter })
+name-offcut = offcut
+label-named = label { $words }
+label-any = label
+label-blank = blank label
+strip-for-label = strip for the { $label }
+mat-of-label = mat for the { $label }
+base-named = { $name } base
+# A thing that is needed several times.
+several = { $count } × { $item }
+base-counted = { $count ->
+    [one] the { $name } base
+   *[other] the { $count } { $name } bases
+}
+tool-kind = { $kind ->
+    [stamps] stamp set
+    [ink] ink pad
+   *[glue] glue
+}
+tool-with-kind = { $name } ({ $kind })
+edge = { $side ->
+    [left] left edge
+    [top] top edge
+    [right] right edge
+   *[bottom] bottom edge
+}
+foam-squares = { $count ->
+    [one] 1 foam square
+   *[other] { $count } foam squares
+}
+
+
+## Cover
+
+cover-makes = { $count ->
+    [one] Makes one card: { $names }.
+   *[other] Makes { $count } cards: { $names }.
+}
+cover-maker = { $reader ->
+    [class] For the host: what to prepare before the class.
+   *[other] For the maker: what to prepare before the kits go out.
+} { $kits ->
+    [one] It is written for one kit.
+   *[other] It is written for { $kits } kits{ $spares ->
+        [0] .
+        [one] , one of them spare.
+       *[other] , { $spares } of them spare.
+    }
+}
+cover-done = Done for you: { $works }.
+cover-before = { $hands ->
+    [maker] Yours to do: { $works }.
+   *[reader] Before you go: { $works }.
+}
+cover-here = { $place ->
+    [travel] On the way: { $works }.
+   *[other] Yours to do: { $works }.
+}
+# Ends a sentence that begins "Done for you:".
+work-done = { $work ->
+    [cut] the sheets are cut
+    [score] the bases are scored
+    [fold] the bases are folded
+    [stamp] the greetings are stamped
+    [punch] the labels are punched
+    [again] the pieces that are cut again are cut
+    [layer] the labels are on their mats
+    [attach] the layers are on the fronts
+   *[inside] the insides are stamped
+}
+# Ends a sentence that begins "Yours to do:".
+work-do = { $work ->
+    [cut] cut the sheets
+    [score] score the bases
+    [fold] fold the bases
+    [stamp] stamp the greetings
+    [punch] punch the labels
+    [again] cut some pieces again
+    [layer] put the labels on their mats
+    [attach] put the layers on the fronts
+   *[inside] add the words inside
+}
+cover-ask = Handed out by { $name }. Ask there if a piece is missing or a step is not clear.
+cover-ask-reach = Handed out by { $name }. If a piece is missing or a step is not clear, ask: { $reach }.
+tips-title = Good to know
+
+
+## Cautions: the hazard, what it can do, how to avoid it
+
+cautions-title = Take care
+signal = { $weight ->
+    [warning] WARNING
+    [caution] CAUTION
+   *[notice] NOTICE
+}
+caution-lever = Long blade on a lever. It can cut deeply. Keep the guard on and your fingers behind it. Press the lever down and latch it after every cut. For adults only.
+caution-sliding = Sharp blade in the trimmer. It can cut skin. Keep your fingers off the slot in which the blade runs. Lay the trimmer flat and close the blade before you put it away.
+caution-rotary = Sharp rolling blade. It can cut skin. Roll it away from you, with the other hand behind it. Close the guard after every cut.
+caution-knife = Sharp knife. It can cut skin. Cut on a mat along a metal ruler, with the other hand behind the blade. Cover the blade when you put the knife down.
+caution-scissors = Sharp points and edges. Scissors can cut and prick. Sit down to cut, and hand them over closed, handles first. Children need someone beside them.
+caution-punch = Punch. It can pinch or bruise a finger. Keep fingers out of the opening, and press it down on a firm table.
+caution-heat = Hot tool. It burns skin at a touch and scorches paper. Rest it on its stand, never leave it alone, and unplug it after use. For adults only.
+caution-small-parts = Small parts, such as foam squares. A small child can choke on them. Keep them away from children under 3.
+caution-moving = Blades and hot tools in a moving vehicle. A jolt can make them slip and hurt you or others. Use none while it moves; wait for a stop.
+caution-luggage = Blades in your luggage. They may be taken from you, and can cut whoever opens the bag. Pack them closed and wrapped, and ask your carrier what is allowed before you travel.
+caution-glue = Wet glue marks paper and tables and makes thin paper curl. Spread it thinly over scrap paper, and use it as its label says.
+caution-ink = Ink stains hands, clothes and tables. Cover the table, close the pad after use, and keep damp stamps off the cards.
+caution-order = Cut in the order of the steps. A wrong first cut can’t be undone.
+caution-last = Local rules and the instructions that come with each tool come first.
+
+
+## What to have at hand
+
+need-title = { $reader ->
+    [class] On the table
+    [kit] What you need at home
+    [travel] What you need at home
+   *[maker] Tools
+}
+need-shared = Tools are shared at the table. Tick off what you can see.
+need-pen = a pen
+need-instead = { $tool }. Without one: { $instead }
+
+
+## What to buy
+
+buy-title = What to buy
+buy-for = { $kits ->
+    [one] For one kit
+   *[other] For { $kits } kits
+}{ $spares ->
+    [0] .
+    [one] {" "}and one spare one.
+   *[other] {" "}and { $spares } spare ones.
+}
+buy-summary = What to buy: how many for one kit, how many for all, in how many packs, and how many are left over.
+buy-what = What
+buy-one-kit = One kit
+buy-all = All
+buy-packs = Packs
+buy-over = Left over
+buy-packs-of = { $packs ->
+    [one] 1 pack of { $holds }
+   *[other] { $packs } packs of { $holds }
+}
+good-sheets = { $paper }, sheets { $size }
+good-scraps = scraps of { $paper }, at least { $size }
+good-envelopes = envelopes for the { $base }
+good-envelopes-size = envelopes { $size } for the { $base }
+good-foam = foam squares
+good-order = { $good }, order number { $number }
+
+
+## The bag
+
+bag-title = In your bag
+bag-received = Tick off what you find before you begin.
+bag-summary = What the bag holds: how many, what, and how large.
+bag-count = Count
+bag-what = What
+bag-size = Size
+bag-base = { $base }, { $state ->
+    [folded] folded
+    [scored] scored, lying flat
+   *[flat] not yet scored
+}
+bag-label = { $label }{ $stamped ->
+    [yes] , stamped
+   *[no] {""}
+}{ $matted ->
+    [yes] , on its mat
+   *[no] {""}
+}
+bag-foam = { $count ->
+    [one] foam square
+   *[other] foam squares
+}
+bag-envelopes = { $count ->
+    [one] envelope
+   *[other] envelopes
+}
+bag-sheets = { $count ->
+    [one] sheet of { $paper }
+   *[other] sheets of { $paper }
+}
+scrap-of = scrap of { $paper }
+pack-title = { $hands ->
+    [maker] What goes into each bag
+   *[reader] What to pack
+}
+pack-bags = { $kits ->
+    [one] One bag.
+   *[other] Pack { $kits } bags{ $spares ->
+        [0] .
+        [one] ; one of them is spare.
+       *[other] ; { $spares } of them are spare.
+    }
+}
+pack-tools = And the tools for the way:
+pack-flat = Lay flat paper between two pieces of stiff card so that nothing bends.
+
+
+## Cut plan
+
+cut-plan-title = Cut plan: { $paper }
+sheets-needed = { $kits ->
+    [one] { $sheets ->
+        [one] One sheet of { $paper }, { $size }, is enough.
+       *[other] It takes { $sheets } sheets of { $paper }, { $size }.
+    }
+   *[other] { $sheets ->
+        [one] One sheet of { $paper }, { $size }, is enough for all { $kits } kits
+       *[other] It takes { $sheets } sheets of { $paper }, { $size }, for all { $kits } kits
+    }{ $spares ->
+        [0] .
+        [one] , one of them spare.
+       *[other] , { $spares } of them spare.
+    }
+}
+sheets-proven = No plan can do with fewer than { $sheets } sheets.
+sheets-bound = { $least ->
+    [one] No plan with fewer was found.
+   *[other] No plan with fewer was found; at least { $least } are needed.
+}
+offcut-kept = { $proven ->
+    [yes] The offcut worth keeping measures { $size }; no plan with so few sheets leaves a larger one.
+   *[no] The offcut worth keeping measures { $size }.
+}
+own-way = { $same ->
+    [yes] Your own way takes { $sheets ->
+        [one] one sheet
+       *[other] { $sheets } sheets
+    } with { $cuts } cuts a sheet; the best plan found takes as many sheets, with { $bestcuts } cuts.
+   *[no] Your own way takes { $sheets ->
+        [one] one sheet
+       *[other] { $sheets } sheets
+    } with { $cuts } cuts a sheet; the best plan found takes { $bestsheets }, with { $bestcuts } cuts.
+}
+own-offcut = Your way leaves an offcut of { $size }, the best plan one of { $best }.
+plan-caption = { $plans ->
+    [one] { $sheets ->
+        [one] Cut the sheet like this.
+       *[other] Cut all { $sheets } sheets like this.
+    }
+   *[other] Plan { $plan }: { $sheets ->
+        [one] cut 1 sheet like this.
+       *[other] cut { $sheets } sheets like this.
+    }
+}
+plan-lies = { $directed ->
+    [yes] The { $face } side lies up; the arrow shows which way the pattern stands.
+   *[no] The { $face } side lies up.
+}
+plan-upright = The arrow shows which way the pattern stands.
+plan-alt-part = { $count } × { $name }, { $size }
+plan-alt = A sheet of { $size } divided by { $cuts ->
+    [one] 1 cut
+   *[other] { $cuts } cuts
+} into { $parts }.
+parts-letter = Letter
+parts-name = Piece
+parts-size = Wide × high
+parts-per-kit = One kit
+parts-in-all = In all
+parts-summary = What is cut from { $paper }: letter, name, size, and how many.
+
+
+## Steps at the trimmer
+
+cutting-title = Cutting: { $paper }
+cutting-marks = { $marks ->
+    [one] The mark, the place on the ruler where the edge is lined up, is set once.
+   *[other] The mark is the place on the ruler where the edge is lined up. It is set { $marks } times{ $proven ->
+        [yes] ; no order of these cuts needs fewer.
+       *[no] .
+    }
+}
+cutting-stack = Where a step names several sheets or parts, stack up to { $count } with their edges flush and cut them in one stroke.
+cutting-each = Where a step names several sheets or parts, cut one after the other without moving the mark.
+take-sheet = { $plans ->
+    [one] { $count ->
+        [one] Take the sheet of { $paper }.
+       *[other] Take the { $count } sheets of { $paper }.
+    }
+   *[other] { $count ->
+        [one] Take the sheet of { $paper } for plan { $plan }.
+       *[other] Take the { $count } sheets of { $paper } for plan { $plan }.
+    }
+}
+sheet-face-up = The { $face } side lies up.
+take-aside = { $count ->
+    [one] Take the part from step { $step }, { $size }.
+   *[other] Take the { $count } parts from step { $step }, { $size } each.
+}
+go-on = { $count ->
+    [one] Go on with the part in your hand, { $size }.
+   *[other] Go on with the { $count } parts at hand, { $size } each.
+}
+turn-quarter = { $count ->
+    [one] Turn it by a quarter.
+   *[other] Turn them by a quarter.
+}
+edge-of-length = the { $edge } ({ $length })
+edge-by-length = { $which ->
+    [long] a long edge ({ $length })
+    [short] a short edge ({ $length })
+   *[any] one edge ({ $length })
+}
+line-up = { $moves ->
+    [yes] Line up { $edge } with the mark at { $mark }
+   *[no] Leave the mark at { $mark }, line up { $edge }
+} and { $times ->
+    [1] cut.
+    [2] cut; line up and cut a second time.
+   *[other] cut; line up and cut until you have cut { $times } times.
+}
+off-part = { $count ->
+    [one] The { $name } comes off{ $total ->
+        [one] .
+       *[other] , { $total } in all.
+    }
+   *[other] Each time the { $name } comes off, { $total } in all.
+}
+off-aside = { $count ->
+    [one] Lay what comes off, { $size }, aside for step { $step }.
+   *[other] Lay the { $count } parts that come off, { $size } each, aside for step { $step }.
+}
+off-in-hand = { $count ->
+    [one] Keep what comes off, { $size }, in hand.
+   *[other] Keep the { $count } parts that come off, { $size } each, in hand.
+}
+off-keep = { $large ->
+    [yes] { $count ->
+        [one] Keep what comes off, { $size }, as an offcut.
+       *[other] Keep the { $count } parts that come off, { $size } each, as offcuts.
+    }
+   *[no] { $count ->
+        [one] What comes off, { $size }, goes to the scraps.
+       *[other] The { $count } parts that come off, { $size } each, go to the scraps.
+    }
+}
+off-waste = { $count ->
+    [one] What comes off, { $size }, is waste.
+   *[other] The { $count } parts that come off, { $size } each, are waste.
+}
+stays-part = { $also ->
+    [yes] What stays is { $total ->
+        [one] one more.
+       *[other] { $total } more.
+    }
+   *[no] What stays is the { $name }{ $total ->
+        [one] .
+       *[other] , { $total } in all.
+    }
+}
+stays-check = Measure it: it should be { $size }.
+stays-aside = Lay what stays, { $size }, aside for step { $step }.
+stays-in-hand = { $size } stays in hand.
+stays-keep = { $large ->
+    [yes] Keep what stays, { $size }, as an offcut.
+   *[no] What stays, { $size }, goes to the scraps.
+}
+stays-waste = What stays, { $size }, is waste.
+hard-to-hold = It is narrow: hold it down with a ruler or a piece of card, not with your fingertips.
+step-alt = Cut { $number }: paper { $size }, { $edge } lined up, mark { $mark }; { $off } comes off.
+
+
+## Preparing
+
+prepare-title = { $whose ->
+    [maker] Prepare for all kits
+    [before] Before you go
+    [travel] On the way: first
+   *[here] First, for all cards
+}
+score-base = { $count ->
+    [one] Score { $base } across the middle: lay it flat, { $size }, and press the line { $at } from { $edge ->
+        [long] a long edge.
+        [short] a short edge.
+       *[any] an edge.
+    }
+   *[other] Score { $base } across the middle: lay each flat, { $size }, and press the line { $at } from { $edge ->
+        [long] a long edge.
+        [short] a short edge.
+       *[any] an edge.
+    }
+}
+fold-bases = { $scored ->
+    [yes] Fold { $bases } along the score, with its ridge on the inside.
+   *[no] Fold { $bases } in half, edge on edge.
+}
+press-with = Press the fold flat with the { $tool }.
+press-plain = Press the fold flat.
+stamp-on = { $on ->
+    [strip] strip
+   *[label] label
+}
+stamp-with = With the { $with }, stamp each greeting in the middle of a { $on }: { $items }.
+stamp-plain = Stamp each greeting in the middle of a { $on }: { $items }.
+stamp-item = { $words }{ $count ->
+    [one] {""}
+   *[other] {" "}({ $count } times)
+}
+stamp-item-on = { $words } on { $on }{ $count ->
+    [one] {""}
+   *[other] {" "}({ $count } times)
+}
+its-label = its label
+ink-dries = Let the ink dry before you touch it.
+waits = { $minutes ->
+    [one] Let it dry for 1 minute.
+   *[other] Let it dry for { $minutes } minutes.
+}
+scraps-of = scraps of { $paper }
+a-punch = punch
+punch-labels = { $stamped ->
+    [yes] With the { $tool }, punch { $count ->
+        [one] the label
+       *[other] { $count } labels
+    } out of { $strips }. Turn the punch over and look: the stamped words stand in the middle of the opening.
+   *[no] With the { $tool }, punch { $count ->
+        [one] the label
+       *[other] { $count } labels
+    } out of { $strips }.
+}
+its-mat = mat
+mat-lay = Lay it in the middle of its { $mat }; { $border } shows all round.
+late-part = { $name }, { $size }
+late-halve = { $with ->
+    [yes] With the { $tool }, halve
+   *[no] Halve
+} { $count ->
+    [one] the { $piece } { $edge ->
+        [long] along its length
+        [short] across its length
+       *[any] through the middle
+    }. Each half is the { $parts }.
+   *[other] the { $count } pieces { $piece } { $edge ->
+        [long] along their length
+        [short] across their length
+       *[any] through the middle
+    }. Each half is the { $parts }.
+}
+late-cut-off = { $with ->
+    [yes] With the { $tool }, cut
+   *[no] Cut
+} { $at } off { $count ->
+    [one] { $edge ->
+        [long] a long edge
+        [short] a short edge
+       *[any] one edge
+    } of the { $piece }. What comes off is the { $off }.
+   *[other] { $edge ->
+        [long] a long edge
+        [short] a short edge
+       *[any] one edge
+    } of each of the { $count } pieces { $piece }. What comes off is the { $off }.
+}
+late-stays = What stays is the { $stays }.
+late-keep = Keep the { $part } for the card { $card }.
+
+
+## Cards
+
+card-count = Make { $count } of this card.
+card-takes = Lay ready: { $items }.
+card-start = Lay the { $base } before you, folded, with the fold { $fold ->
+    [left] on the left
+    [top] at the top
+    [right] on the right
+   *[bottom] at the bottom
+}.
+front-caption = The front, { $size }.
+front-alt-short = The finished front of { $card }.
+front-alt = The front of { $card }, { $size }, with the fold { $fold ->
+    [left] on the left
+    [top] at the top
+    [right] on the right
+   *[bottom] at the bottom
+}. From the base upwards: { $layers }.
+front-alt-layer = { $name }: { $place }
+tip = Tip: { $tip }
+
+# The side of a layer that gets the glue.
+back-named = the { $face } side of the { $what }
+back-plain = the back of the { $what }
+# A tool is named where there is a choice.
+fix-tape = { $named ->
+    [yes] With the { $tool }, put tape
+   *[no] Put tape
+} along the edges of { $back }.
+fix-glue = { $named ->
+    [yes] With the { $tool }, spread glue
+   *[no] Spread glue
+} thinly over { $back }.
+fix-with = Put the { $tool } on { $back }.
+fix-plain = Put glue or tape on { $back }.
+fix-raised = { $count ->
+    [1] Put a foam square in the middle of { $back }. Peel off its cover.
+    [4] Put 4 foam squares on { $back }, one near each corner. Peel off their covers.
+   *[other] Spread { $count } foam squares over { $back }, clear of the edges. Peel off their covers.
+}
+lay-it = { $raised ->
+    [yes] Set it down { $how }.
+   *[no] Lay it down { $how }. Press.
+}
+face-up = { $face } up
+pattern-stands = { $turn ->
+    [none] pattern upright
+    [right] top of the pattern to the right
+    [left] top of the pattern to the left
+   *[over] pattern upside down
+}
+
+# Where a layer sits; follows "Lay it down".
+place-middle = right in the middle
+place-spans = { $axis ->
+    [level] from side to side
+   *[upright] from top to bottom
+}
+place-center = { $axis ->
+    [level] centred from side to side
+   *[upright] centred from top to bottom
+}
+place-flush = { $fold ->
+    [yes] along the fold
+   *[no] { $side ->
+        [left] flush with the left edge
+        [top] flush with the top edge
+        [right] flush with the right edge
+       *[bottom] flush with the bottom edge
+    }
+}
+place-from = { $fold ->
+    [yes] { $side ->
+        [left] { $off } in from the fold
+        [right] { $off } in from the fold
+       *[other] { $off } below the fold
+    }
+   *[no] { $side ->
+        [left] { $off } in from the left edge
+        [top] { $off } below the top edge
+        [right] { $off } in from the right edge
+       *[bottom] { $off } above the bottom edge
+    }
+}
+place-center-of = { $axis ->
+    [level] centred on the { $of } from side to side
+   *[upright] centred on the { $of } from top to bottom
+}
+place-touching = { $side ->
+    [left] touching the { $of } on its left
+    [top] touching the { $of } above it
+    [right] touching the { $of } on its right
+   *[bottom] touching the { $of } below it
+}
+place-beyond = { $side ->
+    [left] { $gap } to the left of the { $of }
+    [top] { $gap } above the { $of }
+    [right] { $gap } to the right of the { $of }
+   *[bottom] { $gap } below the { $of }
+}
+place-straddling = its middle on the { $edge } of the { $of }
+place-level-with = flush with the { $edge } of the { $of }
+place-within = { $inset } in from the { $edge } of the { $of }
+
+trim-flush = Open the card. From the inside, trim what hangs over of the { $what } flush with the base.
+inside-open = Open the card; this goes on the { $half ->
+    [lower] lower half
+   *[right] right half
+}.
+inside-stamp = Open the card. With the { $ink }, stamp { $words } in the middle of the { $half ->
+    [lower] lower half
+   *[right] right half
+}. Let the ink dry, then close the card.
+inside-write = Open the card. Write { $words } in the middle of the { $half ->
+    [lower] lower half
+   *[right] right half
+}. Close the card.
+inside-choose = When you send the card, write inside: { $among }.
+inside-later = When you send the card, write your own words inside.
+envelope-take = Take the envelope, its front towards you.
+
+
+## Envelopes and the post
+
+envelope-title = Envelopes
+envelope-size = { $count ->
+    [one] { $cards } goes into an envelope { $size }.
+   *[other] { $cards } go into envelopes { $size }.
+}
+envelope-with = { $count ->
+    [one] { $cards } goes into the envelope that comes with its base.
+   *[other] { $cards } go into the envelopes that come with their bases.
+}
+envelope-post = { $raised ->
+    [yes] Raised layers make a card thick. Before you post one, ask your postal operator what size, thickness and weight a letter may have.
+   *[no] Before you post a card, ask your postal operator what size, thickness and weight a letter may have.
+}
+
+
+## Check bar
+
+check-title = Is this printed at true size?
+check-text = Hold a ruler to the bars: they are { $inches } and { $millimetres } long. If they are not, print again at 100 %, without fitting to the page; drawings and scales hold only then.
+check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.

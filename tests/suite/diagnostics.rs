@@ -1,0 +1,183 @@
+//! Every message: its place, its rule, and how it is shown.
+//!
+//! A fixture is a description in which a remark at the end of a line names the
+//! rules that are broken on it: `# error: rule, other-rule`, `# warning: rule`,
+//! `# advice: rule`. The whole set is compared.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::PathBuf;
+
+use leafwright::diag::{Outcome, render, rules};
+use leafwright::project::{self, Project};
+use leafwright::source::{Empty, Source, Sources};
+
+pub(crate) fn read(name: &str, text: &str) -> (Sources, Outcome<Project>) {
+    project::read(Source::new(name, text), &Empty)
+}
+
+fn fixtures() -> Vec<(PathBuf, String)> {
+    let folder = fs::read_dir("tests/suite/diagnostics").expect("the folder of fixtures");
+    let mut paths: Vec<_> = folder.map(|it| it.expect("an entry").path()).collect();
+    paths.sort();
+    paths
+        .into_iter()
+        .map(|path| {
+            let text = fs::read_to_string(&path).expect("a readable fixture");
+            (path, text)
+        })
+        .collect()
+}
+
+/// Line, severity and rule of everything that a fixture expects.
+fn expected(text: &str) -> BTreeSet<(usize, String, String)> {
+    let mut expected = BTreeSet::new();
+    for (index, line) in text.lines().enumerate() {
+        for severity in ["error", "warning", "advice"] {
+            let Some((_, names)) = line.split_once(&format!("# {severity}: ")) else {
+                continue;
+            };
+            let names = names.split(" # ").next().unwrap_or_default();
+            for name in names.split(',') {
+                expected.insert((index + 1, severity.to_owned(), name.trim().to_owned()));
+            }
+        }
+    }
+    expected
+}
+
+fn found(
+    sources: &Sources,
+    outcome: &Outcome<Project>,
+) -> BTreeSet<(usize, String, String)> {
+    let found = outcome.notes.iter().map(|note| {
+        let source = sources.of(note.site).expect("a note lies in a file");
+        let (line, _) = source.line_column(note.site.start as usize);
+        (line, note.rule.severity.word().to_owned(), note.rule.name.to_owned())
+    });
+    found.collect()
+}
+
+#[test]
+fn every_fixture_gives_the_notes_that_it_names() {
+    let mut wrong = Vec::new();
+    for (path, text) in fixtures() {
+        let (sources, outcome) = read(&path.display().to_string(), &text);
+        let (expected, found) = (expected(&text), found(&sources, &outcome));
+        let missing: Vec<_> = expected.difference(&found).collect();
+        let surplus: Vec<_> = found.difference(&expected).collect();
+        if !missing.is_empty() || !surplus.is_empty() {
+            let said: Vec<_> =
+                outcome.notes.iter().map(|it| render::short(it, &sources)).collect();
+            wrong.push(format!(
+                "{}\n  missing {missing:?}\n  surplus {surplus:?}\n  {}",
+                path.display(),
+                said.join("\n  ")
+            ));
+        }
+        assert_eq!(outcome.value.is_none(), outcome.has_errors(), "{}", path.display());
+        let place = |it: &leafwright::diag::Diagnostic| (it.site.file, it.site.start);
+        assert!(outcome.notes.iter().map(place).is_sorted(), "{}", path.display());
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn every_rule_of_reading_has_a_fixture_and_says_what_to_do() {
+    let named: BTreeSet<String> =
+        fixtures().iter().flat_map(|(_, text)| expected(text)).map(|it| it.2).collect();
+    let planned = rules::ALL.last().expect("the rules of the plan come last");
+    for rule in rules::all() {
+        let fixture = named.contains(rule.name) || planned.contains(&rule);
+        assert!(fixture, "`{}` has no fixture", rule.name);
+        assert!(rule.what.ends_with('.') && rule.why.ends_with('.'), "{}", rule.name);
+        assert!(!rule.cure.is_empty(), "{}", rule.name);
+        assert_eq!(rules::find(rule.name), Some(rule), "`{}` stands twice", rule.name);
+    }
+    for (_, text) in fixtures() {
+        for (_, severity, name) in expected(&text) {
+            let rule = rules::find(&name).unwrap_or_else(|| panic!("no rule `{name}`"));
+            assert_eq!(rule.severity.word(), severity, "{name}");
+        }
+    }
+}
+
+#[test]
+fn every_message_is_a_phrase_with_a_cure() {
+    for (path, text) in fixtures() {
+        let (sources, outcome) = read(&path.display().to_string(), &text);
+        for note in &outcome.notes {
+            let short = render::short(note, &sources);
+            assert!(!note.help.is_empty(), "{short} has no cure");
+            let first = note.message.chars().next().expect("a message");
+            assert!(!first.is_uppercase() && !note.message.ends_with('.'), "{short}");
+            for jargon in ["mapping", "scalar", "sequence", "node", "token", "parse"] {
+                assert!(!note.message.contains(jargon), "{short} says {jargon}");
+            }
+            assert!(
+                render::render(note, &sources, render::Style::Styled).contains('\u{1b}')
+            );
+        }
+    }
+}
+
+#[test]
+fn a_message_marks_its_place_and_offers_the_cure() {
+    let text = "title: Lantern Walk
+unit: in
+papers:
+  oat: {kind: cardstock, sheet: letter}
+pieces:
+  café sash: {of: oat, size: 9 x 12 in, count: 2}
+  ribbon: {of: oats, size: 5 1/3 x 2 in, count: 2}
+";
+    let (sources, outcome) = read("walk.yaml", text);
+    let said: Vec<_> = outcome
+        .notes
+        .iter()
+        .map(|note| render::render(note, &sources, render::Style::Plain))
+        .collect();
+    insta::assert_snapshot!(said.join("\n\n"), @r"
+    error[piece-larger-than-sheet]: `café sash` is 9 x 12 in; the largest sheet is 8 1/2 x 11 in
+     --> walk.yaml:6:30
+      |
+    4 |   oat: {kind: cardstock, sheet: letter}
+      |                                 ------ the largest sheet of its paper
+    5 | pieces:
+    6 |   café sash: {of: oat, size: 9 x 12 in, count: 2}
+      |                              ^^^^^^^^^
+      |
+      = help: make it smaller, or take a sheet of at least 9 x 12 in
+
+    error[unknown-name]: there is no paper called `oats`
+     --> walk.yaml:7:16
+      |
+    7 |   ribbon: {of: oats, size: 5 1/3 x 2 in, count: 2}
+      |                ^^^^
+      |
+      = help: did you mean `oat`?
+
+    error[off-ruler]: no ruler shows `5 1/3`
+     --> walk.yaml:7:28
+      |
+    7 |   ribbon: {of: oats, size: 5 1/3 x 2 in, count: 2}
+      |                            ^^^^^^^^^^^^
+      |
+      = help: the nearest that one does is `5 21/64 in`
+    ");
+    let short: Vec<_> =
+        outcome.notes.iter().map(|it| render::short(it, &sources)).collect();
+    insta::assert_snapshot!(short.join("\n"), @r"
+    walk.yaml:6:30: error[piece-larger-than-sheet]: `café sash` is 9 x 12 in; the largest sheet is 8 1/2 x 11 in
+    walk.yaml:7:16: error[unknown-name]: there is no paper called `oats`
+    walk.yaml:7:28: error[off-ruler]: no ruler shows `5 1/3`
+    ");
+}
+
+#[test]
+fn eight_faults_of_a_file_are_reported_together() {
+    let path = "tests/suite/diagnostics/eight-at-once.yaml";
+    let text = fs::read_to_string(path).expect("the fixture");
+    let (_, outcome) = read(path, &text);
+    assert_eq!(outcome.notes.iter().filter(|it| it.is_error()).count(), 8);
+}
