@@ -31,8 +31,10 @@ fn main() {
     if chosen("gcut") {
         unlimited(folder);
     }
-    if chosen("craft100") {
+    if chosen("craft100") || chosen("one") {
         kits(folder, false);
+    }
+    if chosen("craft100") || chosen("many") {
         kits(folder, true);
     }
 }
@@ -117,7 +119,11 @@ fn values(folder: &str, set: &str, free: bool) {
             continue;
         };
         let known = &instance["known"];
-        let key = if free { "measured_guillotine_rotated" } else { "measured_guillotine_oriented" };
+        let key = if free {
+            "measured_guillotine_rotated"
+        } else {
+            "measured_guillotine_oriented"
+        };
         let expected = if set == "fuzz_small" {
             known["guillotine_opt_proto"].as_i64()
         } else {
@@ -127,7 +133,8 @@ fn values(folder: &str, set: &str, free: bool) {
         };
         let sure = filled.value == filled.bound;
         proven += u32::from(sure);
-        if expected.is_some_and(|it| it != filled.value) && !(set == "fuzz_small" && free) {
+        if expected.is_some_and(|it| it != filled.value) && !(set == "fuzz_small" && free)
+        {
             wrong.push(format!("{name}: {} not {expected:?}", filled.value));
         }
         if std::env::var("EACH").is_ok() || !sure {
@@ -138,7 +145,11 @@ fn values(folder: &str, set: &str, free: bool) {
         }
     }
     let turned = if free { "free to turn" } else { "as they lie" };
-    println!("{set}, {turned}: {proven} of {} proven, {}", times.len(), spread(&mut times));
+    println!(
+        "{set}, {turned}: {proven} of {} proven, {}",
+        times.len(),
+        spread(&mut times)
+    );
     println!("  other than known: {wrong:?}");
 }
 
@@ -151,7 +162,8 @@ fn unlimited(folder: &str) {
                 continue;
             }
             let (sheet, kinds, values) = read(&instance, free);
-            let (value, time) = timed(|| knapsack::unlimited(sheet, &kinds, &values, &limits()));
+            let (value, time) =
+                timed(|| knapsack::unlimited(sheet, &kinds, &values, &limits()));
             times.push(time);
             let key = if free {
                 "unconstrained_guillotine_rotated_opt"
@@ -191,8 +203,9 @@ fn kits(folder: &str, many: bool) {
         let ways: Vec<_> =
             solution.patterns.iter().map(|it| (sheet, &it.1, it.2)).collect();
         let offcut = solution.offcut.map(|it| (it.0, it.1));
-        let held = replay(&problem.kinds, &problem.limits, &ways, &solution.too_large, offcut)
-            .expect("the plan holds");
+        let held =
+            replay(&problem.kinds, &problem.limits, &ways, &solution.too_large, offcut)
+                .expect("the plan holds");
         let known = &instance["known"][if many { "N_kits" } else { "one_kit" }];
         let sheets = i64::try_from(held.sheets).expect("few sheets");
         proven += u32::from(solution.proven);
@@ -202,11 +215,17 @@ fn kits(folder: &str, many: bool) {
             worse.push(format!("{name}: {sheets} not {}", known["sheets"]));
         }
         if i64::from(solution.bound.sheets) > number(&known["sheets"]) {
-            worse.push(format!("{name}: BOUND {} beyond {}", solution.bound.sheets, known["sheets"]));
+            worse.push(format!(
+                "{name}: BOUND {} beyond {}",
+                solution.bound.sheets, known["sheets"]
+            ));
         }
-        if let (false, true, Some(pair), Some(found)) =
-            (many, largest, known["largest_leftover_rectangle_on_one_sheet"].as_array(), solution.offcut)
-        {
+        if let (false, true, Some(pair), Some(found)) = (
+            many,
+            largest,
+            known["largest_leftover_rectangle_on_one_sheet"].as_array(),
+            solution.offcut,
+        ) {
             let area = number(&pair[0]) * number(&pair[1]);
             let mine = found.1.area() / (1440 * 1440);
             if i128::from(area) != mine {
@@ -216,7 +235,9 @@ fn kits(folder: &str, many: bool) {
         if std::env::var("EACH").is_ok() || !solution.proven || 50.0 < time {
             println!(
                 "  {name}: {} kinds, {times_kit} kits, {sheets} sheets, bound {:?}, offcut proven {largest}, {time:.2} ms, {} steps",
-                problem.kinds.len(), solution.bound, solution.spent
+                problem.kinds.len(),
+                solution.bound,
+                solution.spent
             );
         }
     }

@@ -307,9 +307,11 @@ parts-summary = What is cut from { $paper }: letter, name, size, and how many.
 ## Steps at the trimmer
 
 cutting-title = Cutting: { $paper }
+# Said once in a handout.
+cutting-mark = The mark is the place on the trimmer’s ruler where an edge is lined up.
 cutting-marks = { $marks ->
-    [one] The mark, the place on the ruler where the edge is lined up, is set once.
-   *[other] The mark is the place on the ruler where the edge is lined up. It is set { $marks } times{ $proven ->
+    [one] Set the mark once.
+   *[other] Set the mark { $marks } times{ $proven ->
         [yes] ; no order of these cuts needs fewer.
        *[no] .
     }
@@ -328,16 +330,24 @@ take-sheet = { $plans ->
 }
 sheet-face-up = The { $face } side lies up.
 take-aside = { $count ->
-    [one] Take the part from step { $step }, { $size }.
-   *[other] Take the { $count } parts from step { $step }, { $size } each.
+    [one] Take the part from step { $step }, { $size }{ $turn ->
+        [yes] , and turn it by a quarter.
+       *[no] .
+    }
+   *[other] Take the { $count } parts from step { $step }, { $size } each{ $turn ->
+        [yes] , and turn them by a quarter.
+       *[no] .
+    }
 }
 go-on = { $count ->
-    [one] Go on with the part in your hand, { $size }.
-   *[other] Go on with the { $count } parts at hand, { $size } each.
-}
-turn-quarter = { $count ->
-    [one] Turn it by a quarter.
-   *[other] Turn them by a quarter.
+    [one] { $turn ->
+        [yes] Turn the part in your hand, { $size }, by a quarter.
+       *[no] Go on with the part in your hand, { $size }.
+    }
+   *[other] { $turn ->
+        [yes] Turn the { $count } parts in hand, { $size } each, by a quarter.
+       *[no] Go on with the { $count } parts in hand, { $size } each.
+    }
 }
 edge-of-length = the { $edge } ({ $length })
 edge-by-length = { $which ->
@@ -346,12 +356,12 @@ edge-by-length = { $which ->
    *[any] one edge ({ $length })
 }
 line-up = { $moves ->
-    [yes] Line up { $edge } with the mark at { $mark }
-   *[no] Leave the mark at { $mark }, line up { $edge }
-} and { $times ->
+    [yes] Line up { $edge } with the mark at { $mark } and
+   *[no] At the same mark, line up { $edge } and
+} { $times ->
     [1] cut.
-    [2] cut; line up and cut a second time.
-   *[other] cut; line up and cut until you have cut { $times } times.
+    [2] cut twice, lining up again.
+   *[other] cut { $times } times, lining up each time.
 }
 off-part = { $count ->
     [one] The { $name } comes off{ $total ->
@@ -499,16 +509,20 @@ late-stays = What stays is the { $stays }.
 late-keep = Keep the { $part } for the card { $card }.
 
 
+how-tape = Tape goes along the edges, a little way in.
+how-glue = Spread glue thinly, up to the edges, and press the layer down.
+how-foam = Foam squares go near the corners, clear of the edges. Peel off their covers last.
+
+
 ## Cards
 
 card-count = Make { $count } of this card.
-card-takes = Lay ready: { $items }.
-card-start = Lay the { $base } before you, folded, with the fold { $fold ->
+card-takes = Fold { $fold ->
     [left] on the left
     [top] at the top
     [right] on the right
    *[bottom] at the bottom
-}.
+}. Lay ready: { $items }.
 front-caption = The front, { $size }.
 front-alt-short = The finished front of { $card }.
 front-alt = The front of { $card }, { $size }, with the fold { $fold ->
@@ -525,25 +539,24 @@ back-named = the { $face } side of the { $what }
 back-plain = the back of the { $what }
 # A tool is named where there is a choice.
 fix-tape = { $named ->
-    [yes] With the { $tool }, put tape
-   *[no] Put tape
-} along the edges of { $back }.
+    [yes] With the { $tool }, tape
+   *[no] Tape
+} { $back }.
 fix-glue = { $named ->
-    [yes] With the { $tool }, spread glue
-   *[no] Spread glue
-} thinly over { $back }.
+    [yes] With the { $tool }, glue
+   *[no] Glue
+} { $back }.
 fix-with = Put the { $tool } on { $back }.
 fix-plain = Put glue or tape on { $back }.
 fix-raised = { $count ->
-    [1] Put a foam square in the middle of { $back }. Peel off its cover.
-    [4] Put 4 foam squares on { $back }, one near each corner. Peel off their covers.
-   *[other] Spread { $count } foam squares over { $back }, clear of the edges. Peel off their covers.
+    [1] Put a foam square in the middle of { $back }.
+   *[other] Put { $count } foam squares on { $back }.
 }
 lay-it = { $raised ->
-    [yes] Set it down { $how }.
-   *[no] Lay it down { $how }. Press.
+    [yes] Set it { $how }.
+   *[no] Lay it { $how }.
 }
-face-up = { $face } up
+face-up = with the { $face } showing
 pattern-stands = { $turn ->
     [none] pattern upright
     [right] top of the pattern to the right
@@ -551,7 +564,7 @@ pattern-stands = { $turn ->
    *[over] pattern upside down
 }
 
-# Where a layer sits; follows "Lay it down".
+# Where a layer sits; follows "Lay it" or "Set it".
 place-middle = right in the middle
 place-spans = { $axis ->
     [level] from side to side
@@ -604,18 +617,18 @@ place-level-with = flush with the { $edge } of the { $of }
 place-within = { $inset } in from the { $edge } of the { $of }
 
 trim-flush = Open the card. From the inside, trim what hangs over of the { $what } flush with the base.
-inside-open = Open the card; this goes on the { $half ->
+inside-open = Open the card. This goes on the { $half ->
     [lower] lower half
    *[right] right half
 }.
-inside-stamp = Open the card. With the { $ink }, stamp { $words } in the middle of the { $half ->
+inside-stamp = Inside, in the middle of the { $half ->
     [lower] lower half
    *[right] right half
-}. Let the ink dry, then close the card.
-inside-write = Open the card. Write { $words } in the middle of the { $half ->
+}, stamp { $words } in { $ink }. Let it dry before you close the card.
+inside-write = Inside, in the middle of the { $half ->
     [lower] lower half
    *[right] right half
-}. Close the card.
+}, write { $words }.
 inside-choose = When you send the card, write inside: { $among }.
 inside-later = When you send the card, write your own words inside.
 envelope-take = Take the envelope, its front towards you.
@@ -641,5 +654,5 @@ envelope-post = { $raised ->
 ## Check bar
 
 check-title = Is this printed at true size?
-check-text = Hold a ruler to the bars: they are { $inches } and { $millimetres } long. If they are not, print again at 100 %, without fitting to the page; drawings and scales hold only then.
+check-text = Hold a ruler to the bars: { $inches } and { $millimetres }. If they differ, print again at 100 %, without fitting to the page.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.

@@ -116,10 +116,27 @@ pub(crate) enum Messages {
 pub(crate) enum ReaderName {
     /// A person at a class table.
     Class,
+    /// The host of the class, who prepares it.
+    Host,
     /// The buyer of a kit.
     Kit,
+    /// The maker of the kits, who cuts and bags them.
+    Bench,
     /// Someone who finishes the cards on a journey.
     Travel,
+}
+
+impl ReaderName {
+    /// The name of the template for this reader.
+    pub(crate) const fn template(self) -> &'static str {
+        match self {
+            Self::Class => "class",
+            Self::Host => "host",
+            Self::Kit => "kit",
+            Self::Bench => "bench",
+            Self::Travel => "travel",
+        }
+    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

@@ -1,9 +1,14 @@
 //! Notes as text: with an excerpt of the description, or on one line.
 
-use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
+use annotate_snippets::{
+    Annotation, AnnotationKind, Group, Level, Origin, Renderer, Snippet,
+};
 
 use crate::diag::{Diagnostic, Severity};
 use crate::source::{Site, Source, Sources};
+
+/// Excerpts with more bytes than this are left out.
+const MOST_SHOWN: usize = 20_000;
 
 /// Whether a text may carry colours for a terminal.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -44,7 +49,10 @@ pub fn render(note: &Diagnostic, sources: &Sources, style: Style) -> String {
                 .filter(|(site, _)| site.file == file)
                 .map(|(site, text)| (*site, Some(text.as_str()))),
         );
-        group = group.element(excerpt(source, &marks));
+        group = match excerpt(source, &marks) {
+            Some(excerpt) => group.element(excerpt),
+            None => group.element(place(source, marks[0].0)),
+        };
     }
     for help in &note.help {
         group = group.element(Level::HELP.message(help.as_str()));
@@ -79,11 +87,12 @@ impl Severity {
 
 /// The lines from the first mark to the last, with the marks.
 ///
-/// Only these lines are handed on, so that a note costs no more in a large file.
+/// Only these lines are handed on, so that a note costs no more in a large file;
+/// `None` if they are too long to be read.
 fn excerpt<'a>(
     source: &'a Source,
     marks: &[(Site, Option<&'a str>)],
-) -> Snippet<'a, annotate_snippets::Annotation<'a>> {
+) -> Option<Snippet<'a, Annotation<'a>>> {
     let text = source.text.as_str();
     let ranges: Vec<(usize, usize)> =
         marks.iter().map(|(site, _)| on_signs(text, *site)).collect();
@@ -91,6 +100,10 @@ fn excerpt<'a>(
     let last = ranges.iter().map(|it| it.1).max().unwrap_or(0);
     let start = text[..first].rfind('\n').map_or(0, |at| at + 1);
     let end = text[last..].find('\n').map_or(text.len(), |at| last + at);
+    let end = last + text[last..end].trim_end_matches('\r').len();
+    if MOST_SHOWN < end - start {
+        return None;
+    }
     let line = text[..start].matches('\n').count() + 1;
     let snippet = Snippet::source(&text[start..end])
         .line_start(line)
@@ -103,7 +116,13 @@ fn excerpt<'a>(
             Some(label) => AnnotationKind::Context.span(span).label(*label),
         }
     });
-    snippet.annotations(marks.collect::<Vec<_>>())
+    Some(snippet.annotations(marks.collect::<Vec<_>>()))
+}
+
+/// Only the file, the line and the column.
+fn place(source: &Source, site: Site) -> Origin<'_> {
+    let (line, column) = source.line_column(site.start as usize);
+    Origin::path(source.name.as_str()).line(line).char_column(column)
 }
 
 /// A site cut down to one line and to whole characters of the text.

@@ -79,7 +79,8 @@ impl Library {
         let faces = COMMITTED
             .iter()
             .map(|(name, bytes)| {
-                let metrics = Metrics::read(bytes).expect("the committed faces are sound");
+                let metrics =
+                    Metrics::read(bytes).expect("the committed faces are sound");
                 Face { name: (*name).into(), bytes: Bytes::Static(bytes), metrics }
             })
             .collect();

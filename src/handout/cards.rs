@@ -1,7 +1,7 @@
 //! A section for each card: its front measured, what it takes, step by step.
 
 use crate::document::{
-    Block, Figure, Inline, ScaleWish, Section, Start, Step, Text, Tone,
+    Block, Figure, ScaleWish, Section, Start, Step, Text, Tone,
 };
 use crate::geom::Side;
 use crate::handout::writer::{Writer, sentences};
@@ -29,14 +29,14 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     if tasks.is_empty() {
         return None;
     }
-    let mut texts = vec![(start(w, front, card), None)];
+    let mut texts = Vec::new();
     for task in &tasks {
         texts.extend(steps(w, id, card, front, task));
     }
-    let steps = texts.into_iter().enumerate().map(|(at, (text, aside))| Step {
+    let steps = texts.into_iter().enumerate().map(|(at, text)| Step {
         number: (at + 1).to_string(),
         text,
-        aside,
+        aside: None,
         figure: None,
     });
     let mut beside = Vec::new();
@@ -44,7 +44,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
         let text = w.tell("card-count", &[("count", card.count.into())]);
         beside.push(Block::Paragraph(Tone::Body, text));
     }
-    beside.push(Block::Paragraph(Tone::Body, takes(w, card)));
+    beside.push(Block::Paragraph(Tone::Body, takes(w, card, front)));
     beside.push(Block::Steps(steps.collect()));
     for tip in &card.tips {
         let tip = w.tell("tip", &[("tip", w.user(tip).into())]);
@@ -90,7 +90,7 @@ pub(super) fn of_card(act: Act) -> Option<CardId> {
 }
 
 /// What lies ready for a card.
-fn takes(w: &Writer<'_>, card: &Card) -> Text {
+fn takes(w: &Writer<'_>, card: &Card, front: &Front) -> Text {
     let mut items = vec![(w.base(card.base), 1_u32)];
     let layers = card.layers.iter().chain(&card.inside.layers).chain(&card.envelope);
     let mut raised = 0_u32;
@@ -120,7 +120,8 @@ fn takes(w: &Writer<'_>, card: &Card) -> Text {
     if raised > 0 {
         items.push(w.tell("foam-squares", &[("count", raised.into())]));
     }
-    w.tell("card-takes", &[("items", w.list(items).into())])
+    let fold = Writer::side(front.fold);
+    w.tell("card-takes", &[("fold", fold.into()), ("items", w.list(items).into())])
 }
 
 /// Whether a late cut is made in the steps of a card.
@@ -143,29 +144,19 @@ fn uses(card: &Card, late: LateId) -> impl Iterator<Item = usize> {
     })
 }
 
-/// The base before one, the right way round.
-fn start(w: &Writer<'_>, front: &Front, card: &Card) -> Text {
-    let values =
-        [("base", w.base(card.base).into()), ("fold", Writer::side(front.fold).into())];
-    w.tell("card-start", &values)
-}
-
-/// The steps of a task, each with what stands in the margin.
+/// The steps of a task.
 fn steps(
     w: &Writer<'_>,
     id: CardId,
     card: &Card,
     front: &Front,
     task: &Task,
-) -> Vec<(Text, Option<Text>)> {
+) -> Vec<Text> {
     let mut steps = Vec::new();
     let mut text = match task.act {
         Act::Attach(_, at) => {
             steps.extend(late_step(w, card, &card.layers, at));
-            steps.push((
-                w.attach(id, front, &card.layers, &front.layers, at),
-                size(w, front, at),
-            ));
+            steps.push(w.attach(id, front, &card.layers, &front.layers, at));
             Text::new()
         }
         Act::TrimFlush(_, at) => {
@@ -188,20 +179,14 @@ fn steps(
     };
     let waits = prepare::waits(w, task);
     if text.is_empty() {
-        if let Some((last, _)) = steps.last_mut() {
+        if let Some(last) = steps.last_mut() {
             *last = sentences([std::mem::take(last), waits]);
         }
     } else {
         text = sentences([text, waits]);
-        steps.push((text, None));
+        steps.push(text);
     }
     steps
-}
-
-/// The size of a layer, for the margin.
-fn size(w: &Writer<'_>, front: &Front, at: usize) -> Option<Text> {
-    let size = front.layers.get(at)?.laid.size;
-    Some(vec![Inline::plain(w.words.size(size))])
 }
 
 /// Cuts a piece again, before the first layer that needs it.
@@ -210,7 +195,7 @@ fn late_step(
     card: &Card,
     layers: &[Layer],
     at: usize,
-) -> Option<(Text, Option<Text>)> {
+) -> Option<Text> {
     let Placed::Late(late, _) = layers.get(at)?.what else { return None };
     let again = layers
         .iter()
@@ -234,7 +219,7 @@ fn late_step(
             text.push(w.tell("late-keep", &values));
         }
     }
-    Some((sentences(text), None))
+    Some(sentences(text))
 }
 
 fn half(front: &Front) -> &'static str {

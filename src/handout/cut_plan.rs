@@ -21,8 +21,12 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
         blocks.push(Block::Paragraph(Tone::Body, own_way(w, own)));
     }
     if wanted.drawings {
-        blocks
-            .extend((0..cut.patterns.len()).map(|it| Block::Figure(figure(w, cut, it))));
+        let figures = (0..cut.patterns.len()).map(|it| figure(w, cut, it));
+        let figures: Vec<Figure> = figures.collect();
+        blocks.extend(figures.chunks(2).map(|it| match it {
+            [one] => Block::Figure(one.clone()),
+            pair => Block::Figures(pair.to_vec()),
+        }));
     }
     blocks.push(Block::Table(table(w, cut)));
     let title = w.tell("cut-plan-title", &[("paper", paper.into())]);

@@ -23,11 +23,12 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
     if schedule.steps.is_empty() {
         return Vec::new();
     }
+    let drawings = wanted.drawings && sheets::draws_steps(cut);
     let steps = (0..schedule.steps.len()).map(|at| Step {
         number: (at + 1).to_string(),
         text: text(w, cut, at),
         aside: Some(vec![Inline::plain(w.words.length(schedule.steps[at].mark))]),
-        figure: wanted.drawings.then(|| figure(w, cut, at)),
+        figure: drawings.then(|| figure(w, cut, at)),
     });
     let blocks =
         vec![Block::Paragraph(Tone::Body, before(w, cut)), Block::Steps(steps.collect())];
@@ -48,7 +49,12 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
     let schedule = &cut.schedule;
     let proven = if schedule.proven { "yes" } else { "no" };
     let values = [("marks", schedule.marks.into()), ("proven", proven.into())];
-    let mut all = vec![w.tell("cutting-marks", &values)];
+    let first = w.plan.cuts.iter().find(|it| w.is_mine(Act::CutPaper(it.paper)));
+    let mut all = Vec::new();
+    if first.is_some_and(|it| it.paper == cut.paper) {
+        all.push(w.tell("cutting-mark", &[]));
+    }
+    all.push(w.tell("cutting-marks", &values));
     let several = schedule.steps.iter().any(|it| it.parts_in_hand() > 1);
     match trimmer(w) {
         Some(trimmer) if several && trimmer.sheets_at_once > 1 => {
@@ -64,10 +70,6 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
 fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     let step = &cut.schedule.steps[at];
     let mut all = vec![take(w, cut, at)];
-    if step.turn {
-        let count = count(step.parts_in_hand());
-        all.push(w.tell("turn-quarter", &[("count", count.into())]));
-    }
     let values = [
         ("edge", edge(w, cut, step).into()),
         ("mark", w.words.length(step.mark).into()),
@@ -103,6 +105,7 @@ fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     let step = &cut.schedule.steps[at];
     let size = w.words.size(step.in_hand.size);
     let number = count(step.parts_in_hand());
+    let turn = if step.turn { "yes" } else { "no" };
     match step.hand {
         Hand::Sheet => {
             let paper = w.user(&w.project.papers[cut.paper.0].name);
@@ -130,10 +133,15 @@ fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
                 ("count", number.into()),
                 ("size", size.into()),
                 ("step", count(from as u64 + 1).into()),
+                ("turn", turn.into()),
             ];
             w.tell("take-aside", &values)
         }
-        Hand::Same => w.tell("go-on", &[("count", number.into()), ("size", size.into())]),
+        Hand::Same => {
+            let values =
+                [("count", number.into()), ("size", size.into()), ("turn", turn.into())];
+            w.tell("go-on", &values)
+        },
     }
 }
 

@@ -15,10 +15,6 @@ pub(super) fn finished(w: &Writer<'_>, card: CardId) -> Drawing {
     let mut marks = base(w, front);
     for set in &front.layers {
         marks.extend(layer(w, set));
-        if let Placed::Greeting(greeting) = set.what {
-            let words = &w.project.greetings[greeting.0].words.words;
-            marks.push(named(set.rect, words.clone(), None));
-        }
     }
     Drawing { size: front.size, marks }
 }

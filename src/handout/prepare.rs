@@ -1,13 +1,13 @@
 //! Work that is done in one go for all cards, batched by tool.
 
-use crate::document::{Block, Section, Step, Text};
+use crate::document::{Block, Section, Step, Text, Tone};
 use crate::geom::{Axis, Size};
 use crate::handout::writer::{Writer, sentences};
 use crate::handout::{Hands, Wanted, When, cards, of_blocks};
 use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{
-    BaseId, Comes, FoldAlong, GreetingId, LateHow, LateId, Placed, Reader, Stock,
+    BaseId, CardId, Comes, FoldAlong, GreetingId, LateHow, LateId, Placed, Reader, Stock,
     ToolKind, Work,
 };
 
@@ -37,8 +37,13 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
             figure: None,
         })
         .collect();
-    if steps.is_empty() {
-        return Vec::new();
+    let mut blocks = Vec::new();
+    if !steps.is_empty() {
+        blocks.push(Block::Steps(steps));
+    }
+    let how = how(w, wanted);
+    if !how.is_empty() {
+        blocks.push(Block::Paragraph(Tone::Body, how));
     }
     let whose = match (w.template.hands, w.template.reader, wanted.when) {
         (Hands::Maker, ..) => "maker",
@@ -47,7 +52,34 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         _ => "here",
     };
     let title = w.tell("prepare-title", &[("whose", whose.into())]);
-    of_blocks("prepare", title, vec![Block::Steps(steps)])
+    of_blocks("prepare", title, blocks)
+}
+
+/// What holds whenever a layer is fixed, said once.
+fn how(w: &Writer<'_>, wanted: &Wanted) -> Text {
+    let fixes = |task: &Task| {
+        let of = |card: CardId| &w.project.cards[card.0];
+        match task.act {
+            Act::Attach(card, at) => of(card).layers.get(at),
+            Act::AttachInside(card, at) => of(card).inside.layers.get(at),
+            Act::AttachEnvelope(card, at) => of(card).envelope.get(at),
+            _ => None,
+        }
+    };
+    let mine = w.mine().filter(|(_, when)| wanted.when.is_none_or(|it| it == *when));
+    let (mut tape, mut glue, mut foam) = (false, false, false);
+    for layer in mine.filter_map(|(task, _)| fixes(task)) {
+        let kind = w.fixed_with(layer).map(|it| &w.project.tools[it.0].kind);
+        tape |= kind == Some(&ToolKind::Tape);
+        glue |= matches!(kind, Some(ToolKind::Glue { .. }));
+        foam |= layer.raised > 0;
+    }
+    let said = [
+        tape.then(|| w.tell("how-tape", &[])),
+        glue.then(|| w.tell("how-glue", &[])),
+        foam.then(|| w.tell("how-foam", &[])),
+    ];
+    sentences(said.into_iter().flatten())
 }
 
 /// Whether a task is done in one go with others.

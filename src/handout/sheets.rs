@@ -177,21 +177,46 @@ fn cut_line(step: &Step, off: Rect, hand: Rect) -> Rect {
     }
 }
 
-/// The cuts of a pattern with the numbers of their steps.
+/// Whether each step has its own drawing; beyond so many steps the numbers in the
+/// plans must do, or the handout is not brief.
+pub(super) fn draws_steps(cut: &PaperCut) -> bool {
+    cut.schedule.steps.len() <= 24
+}
+
+/// The cuts of a pattern with the numbers of their steps: the first of several in
+/// a row, and of several in one line. Cuts that end inside the sheet are left to
+/// the drawings of the steps, if there are any.
 fn numbers(cut: &PaperCut, pattern: usize) -> Vec<(Rect, String)> {
-    let mut numbers = Vec::new();
+    let sheet = cut.patterns[pattern].sheet;
+    let mut numbers: Vec<(Rect, String)> = Vec::new();
     let steps = cut.schedule.steps.iter().enumerate();
     for (at, step) in steps.filter(|it| it.1.pattern == pattern) {
         let number = (at + 1).to_string();
         for hand in [step.in_hand].iter().chain(&step.alike) {
             let (x, y) = (hand.x - step.in_hand.x, hand.y - step.in_hand.y);
-            for (off, _) in &step.off {
-                let off = Rect::new(off.x + x, off.y + y, off.size);
-                numbers.push((cut_line(step, off, *hand), number.clone()));
+            let Some((off, _)) = step.off.first() else { continue };
+            let off = Rect::new(off.x + x, off.y + y, off.size);
+            let line = cut_line(step, off, *hand);
+            let in_line = |other: Rect| match step.axis {
+                Axis::Upright => other.size.width == Length::ZERO && other.x == line.x,
+                Axis::Level => other.size.height == Length::ZERO && other.y == line.y,
+            };
+            let known = numbers.iter().any(|it| it.1 == number && in_line(it.0));
+            if !known && (ends_outside(line, sheet) || !draws_steps(cut)) {
+                numbers.push((line, number.clone()));
             }
         }
     }
     numbers
+}
+
+/// Whether an end of a cut lies on the edge of the sheet.
+fn ends_outside(line: Rect, sheet: Size) -> bool {
+    if line.size.width == Length::ZERO {
+        line.y == Length::ZERO || line.bottom() == sheet.height
+    } else {
+        line.x == Length::ZERO || line.right() == sheet.width
+    }
 }
 
 /// The side of the sheet that the end of a cut is nearest to, of the two that

@@ -40,7 +40,12 @@ pub(crate) fn kept(mut slabs: Vec<Slab>) -> Vec<Slab> {
 
 impl Setter<'_> {
     /// A section with its heading.
-    pub(crate) fn section(&mut self, section: &Section, first: bool, frame: Frame) -> Vec<Slab> {
+    pub(crate) fn section(
+        &mut self,
+        section: &Section,
+        first: bool,
+        frame: Frame,
+    ) -> Vec<Slab> {
         let tag = self.tags.add(TagId::ROOT, Role::Section);
         let mut slabs = Vec::new();
         if !plain(&section.title).trim().is_empty() {
@@ -49,6 +54,9 @@ impl Setter<'_> {
         }
         let body = self.blocks(&section.blocks, frame, tag);
         slabs.extend(body);
+        if let Some(last) = slabs.last_mut() {
+            last.after = 0.0;
+        }
         if slabs.is_empty() {
             slabs.push(Slab::blank(0.0));
         }
@@ -99,21 +107,40 @@ impl Setter<'_> {
     }
 
     /// Blocks one below the other.
-    pub(crate) fn blocks(&mut self, blocks: &[Block], frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn blocks(
+        &mut self,
+        blocks: &[Block],
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         let mut slabs = Vec::new();
+        let mut before: Option<&Block> = None;
         for block in blocks {
             let unit = self.theme.unit;
-            let after_heading = slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
+            let after_heading =
+                slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
             let set = self.block(block, frame, parent);
             let above = match block {
-                Block::Heading { .. } | Block::Keep(_) => 0.0,
-                Block::Figure(_) | Block::Figures(_) | Block::Beside(..) if after_heading => {
+                Block::Heading { .. } => 0.0,
+                Block::Figure(_) | Block::Figures(_) | Block::Beside(..)
+                    if after_heading =>
+                {
                     unit / 2.0
                 }
                 _ if after_heading => 0.0,
-                _ => unit,
+                _ => match before {
+                    Some(Block::Figure(_) | Block::Figures(_) | Block::Table(_)) => {
+                        1.5 * unit
+                    }
+                    _ => unit,
+                },
             };
             slabs.extend(spaced(set, above));
+            before = Some(block);
+            if let Some(last) = slabs.last_mut() {
+                // Pages rather end where a section ends.
+                last.after = last.after.max(40.0);
+            }
         }
         slabs
     }
@@ -177,7 +204,8 @@ impl Setter<'_> {
             let label = self.tags.add(tag, Role::Label);
             let body = self.tags.add(tag, Role::Body);
             let width = (frame.width - indent).min(self.theme.measure);
-            let mut lines = self.paragraph(entry, &voice, body, frame.left + indent, width);
+            let mut lines =
+                self.paragraph(entry, &voice, body, frame.left + indent, width);
             if lines.is_empty() {
                 lines.push(Slab::blank(voice.leading));
             }
@@ -202,9 +230,20 @@ impl Setter<'_> {
     }
 
     /// The dot, or the box to tick, of a list.
-    pub(crate) fn mark(&self, marker: Marker, left: f64, middle: f64, tag: TagId) -> Item {
+    pub(crate) fn mark(
+        &mut self,
+        marker: Marker,
+        left: f64,
+        middle: f64,
+        tag: TagId,
+    ) -> Item {
         let k = self.theme.enlarged;
         let ink = self.theme.ink(Ink::TEXT);
+        let says = match marker {
+            Marker::Dot => "\u{2022}",
+            Marker::Box => "\u{2610}",
+        };
+        self.tags.get_mut(tag).says = Some(says.into());
         let path = match marker {
             Marker::Dot => {
                 let dot = (left + 4.0 * k, middle);

@@ -18,7 +18,12 @@ use super::slab::{NEVER, Slab, fuse, height};
 
 impl Setter<'_> {
     /// A caution behind a rule at its side.
-    pub(crate) fn caution(&mut self, caution: &Caution, frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn caution(
+        &mut self,
+        caution: &Caution,
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         let group = self.tags.add(parent, Role::Group);
         let voice = self.theme.caution;
         let indent = 11.0 * self.theme.enlarged;
@@ -27,7 +32,9 @@ impl Setter<'_> {
         let mut triangle = None;
         if caution.triangle {
             let side = 1.15 * voice.size;
-            let tag = self.tags.add(group, Role::Figure { alt: caution.signal.clone(), area: None });
+            let tag = self
+                .tags
+                .add(group, Role::Figure { alt: caution.signal.clone(), area: None });
             let bottom = voice.baseline() + 0.08 * voice.size;
             triangle = Some((tag, self.triangle(left, bottom, side, tag), side, bottom));
             words_left += side + 0.45 * voice.size;
@@ -48,8 +55,11 @@ impl Setter<'_> {
         let measure = width.min(self.theme.measure * 1.05);
         slabs.extend(self.paragraph(&caution.text, &voice, tag, left, measure));
         // Cautions are short; only a very long one is ever cut.
-        let mut slabs =
-            if height(&slabs) <= 0.5 * self.theme.height() { vec![fuse(slabs)] } else { slabs };
+        let mut slabs = if height(&slabs) <= 0.5 * self.theme.height() {
+            vec![fuse(slabs)]
+        } else {
+            slabs
+        };
         for slab in &mut slabs {
             let side = Piece::rect(frame.left, 1.5, 2.0, slab.height - 3.0);
             let rule = self.decoration(vec![side], Some(Ink::TEXT), None);
@@ -72,7 +82,10 @@ impl Setter<'_> {
         let dot = (middle, bottom - 0.17 * high);
         let mark = Path {
             pieces: vec![
-                Piece::line((middle, bottom - 0.62 * high), (middle, bottom - 0.36 * high)),
+                Piece::line(
+                    (middle, bottom - 0.62 * high),
+                    (middle, bottom - 0.36 * high),
+                ),
                 Piece::line(dot, dot),
             ],
             fill: None,

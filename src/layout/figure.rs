@@ -44,12 +44,29 @@ impl Drawn {
 
 impl Setter<'_> {
     /// Draws a figure within a room: width and height.
-    pub(crate) fn draw(&mut self, figure: &Figure, room: (f64, f64), parent: TagId) -> Drawn {
+    pub(crate) fn draw(
+        &mut self,
+        figure: &Figure,
+        room: (f64, f64),
+        parent: TagId,
+    ) -> Drawn {
+        let lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
+        let above = (room.0, room.1 - lines * self.theme.remark.leading);
+        let scale = self.scale_of(figure, above);
+        self.draw_at(figure, scale, room.0, parent)
+    }
+
+    /// Draws a figure at a scale; its caption may be as wide as its room.
+    fn draw_at(
+        &mut self,
+        figure: &Figure,
+        scale: Scale,
+        room: f64,
+        parent: TagId,
+    ) -> Drawn {
         let role = Role::Figure { alt: figure.alt.clone(), area: None };
         let tag = self.tags.add(parent, role);
-        let caption_lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
-        let above = (room.0, room.1 - caption_lines * self.theme.remark.leading);
-        let (scale, mut picture) = self.at_its_scale(figure, above, tag);
+        let mut picture = self.checked(figure, scale, tag);
         let mut slab = Slab::default();
         let area = [0.0, 0.0, picture.width, picture.height];
         let width = picture.width;
@@ -67,7 +84,7 @@ impl Setter<'_> {
         if !words.is_empty() {
             let tag = self.tags.add(tag, Role::Caption);
             let voice = self.theme.remark;
-            let room = room.0.max(width);
+            let room = room.max(width);
             let measure = width.max(150.0 * self.theme.enlarged).min(room);
             let (most, _) = super::text::widths(self.press, &words, &voice);
             whole = whole.max(most.min(measure));
@@ -108,7 +125,7 @@ impl Setter<'_> {
             let ratio = format!("{}:{}", scale.drawn, scale.real);
             let says = self.phrases.scale.replace("{scale}", &ratio);
             if !words.is_empty() {
-                words.push(Inline::plain(" · "));
+                words.push(Inline::plain(" ·\u{a0}"));
             }
             // The scale is one thing and not parted at a line's end.
             words.push(Inline::plain(says.replace(' ', "\u{a0}")));
@@ -116,23 +133,21 @@ impl Setter<'_> {
         words
     }
 
-    /// The drawing at the scale that is wished for and fits.
-    fn at_its_scale(
-        &mut self,
-        figure: &Figure,
-        room: (f64, f64),
-        tag: TagId,
-    ) -> (Scale, Picture) {
-        let scale = self.scale_of(figure, room);
+    /// The drawing at a scale; an error is noted if the page has no room for it.
+    fn checked(&mut self, figure: &Figure, scale: Scale, tag: TagId) -> Picture {
         let picture = drawing::picture(self, &figure.drawing, scale, tag);
         let page = (self.theme.right - self.theme.left, self.theme.height());
         // A hair's breadth of labels may stand over; a drawing may not.
         if picture.width > page.0 + 8.0 || picture.height > page.1 {
             let message = format!("a drawing does not fit on the page: {}", figure.alt);
-            let note = Diagnostic::new(&rules::DRAWING_LARGER_THAN_PAGE, Site::default(), message);
+            let note = Diagnostic::new(
+                &rules::DRAWING_LARGER_THAN_PAGE,
+                Site::default(),
+                message,
+            );
             self.notes.push(note.help("choose a larger page"));
         }
-        (scale, picture)
+        picture
     }
 
     /// The largest scale of ISO 5455 at which a drawing fits with its labels.
@@ -163,7 +178,12 @@ impl Setter<'_> {
     }
 
     /// A drawing on its own.
-    pub(crate) fn single(&mut self, figure: &Figure, frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn single(
+        &mut self,
+        figure: &Figure,
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         let room = self.room_alone(frame);
         let mut drawn = self.draw(figure, room, parent);
         let fits = drawn.width <= frame.width + 6.0;
@@ -185,7 +205,12 @@ impl Setter<'_> {
     }
 
     /// Rows of drawings at one scale.
-    pub(crate) fn figures(&mut self, figures: &[Figure], frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn figures(
+        &mut self,
+        figures: &[Figure],
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         let group = self.tags.add(parent, Role::Group);
         let room = self.room_of_row(frame, figures.len());
         // Drawings in a row are compared: they have one scale whatever they wish.
@@ -196,12 +221,12 @@ impl Setter<'_> {
             .max_by_key(|it| it.real);
         let mut drawn = Vec::new();
         for figure in figures {
-            let mut figure = figure.clone();
-            if let (ScaleWish::Largest, Some(scale)) = (figure.scale, least) {
-                self.scales.insert(u32::MAX, scale);
-                figure.scale = ScaleWish::Shared(u32::MAX);
-            }
-            drawn.push(self.draw(&figure, room, group));
+            drawn.push(match (figure.scale, least) {
+                (ScaleWish::Largest, Some(scale)) => {
+                    self.draw_at(figure, scale, room.0, group)
+                }
+                _ => self.draw(figure, room, group),
+            });
         }
         let (left, width) = frame.wide;
         let mut slabs = Vec::new();

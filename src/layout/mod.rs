@@ -30,7 +30,11 @@ use theme::Theme;
 ///
 /// The same document on the same press gives the same pages, whatever else the
 /// press was used for.
-pub fn lay_out(press: &mut Press, document: &Document, setup: &PageSetup) -> Outcome<Laid> {
+pub fn lay_out(
+    press: &mut Press,
+    document: &Document,
+    setup: &PageSetup,
+) -> Outcome<Laid> {
     let theme = Theme::new(setup);
     let mut setter = Setter::new(press, theme, &document.foot);
     let left = theme.text_left();

@@ -159,7 +159,8 @@ impl Pages {
                 let words = [Inline::plain(words)];
                 let voice = theme.foot_voice;
                 let room = if stand == Stand::Start { width - reserved } else { width };
-                let set = setter.stand(&words, &voice, TagId::ROOT, theme.left, room, stand);
+                let set =
+                    setter.stand(&words, &voice, TagId::ROOT, theme.left, room, stand);
                 // A long title is cut rather than run into the page number.
                 let Some(line) = set.into_iter().next() else { continue };
                 let top = theme.foot - voice.baseline();

@@ -70,8 +70,10 @@ impl Press {
     /// A press with more faces; nothing is taken from the system.
     pub fn with(library: Library) -> Self {
         let options = CollectionOptions { shared: false, system_fonts: false };
-        let mut fonts =
-            FontContext { collection: Collection::new(options), ..FontContext::default() };
+        let mut fonts = FontContext {
+            collection: Collection::new(options),
+            ..FontContext::default()
+        };
         let mut faces = BTreeMap::new();
         for (id, face) in library.faces() {
             let blob = match &face.bytes {

@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 use std::collections::BTreeSet;
 
-use crate::diag::rules;
 use crate::diag::Diagnostic;
+use crate::diag::rules;
 use crate::document::Foot;
 use crate::document::Inline;
 use crate::geom::Scale;
@@ -131,7 +131,12 @@ impl<'a> Setter<'a> {
 
     /// The least width at which a short text takes no more lines than at `width`, so
     /// that no word is left alone in its last line.
-    pub(crate) fn balanced(&mut self, words: &[Inline], voice: &Voice, width: f64) -> f64 {
+    pub(crate) fn balanced(
+        &mut self,
+        words: &[Inline],
+        voice: &Voice,
+        width: f64,
+    ) -> f64 {
         let count = text::set(self.press, words, voice, width).lines.len();
         if !(2..=4).contains(&count) {
             return width;
@@ -165,7 +170,8 @@ impl<'a> Setter<'a> {
             let ink = if link.is_some() { Ink::ACCENT } else { voice.ink };
             let at = x + placed.x;
             if let Some(to) = link {
-                let area = [at, y - voice.size, at + placed.run.advance, y + 0.3 * voice.size];
+                let area =
+                    [at, y - voice.size, at + placed.run.advance, y + 0.3 * voice.size];
                 let says = words[part].text.clone();
                 slab.links.push(Link { area, to: to.clone(), says, tag });
             }
@@ -202,7 +208,8 @@ impl<'a> Setter<'a> {
             let inline = words.get(usize::from(*part));
             let site = inline.and_then(|it| it.site).unwrap_or_default();
             let code = u32::from(*character);
-            let message = format!("no font has the character `{character}` (U+{code:04X})");
+            let message =
+                format!("no font has the character `{character}` (U+{code:04X})");
             let note = Diagnostic::new(&rules::UNPRINTABLE_CHARACTER, site, message)
                 .help("write it in other characters, or give a font that has it");
             self.notes.push(note);
@@ -227,7 +234,18 @@ impl<'a> Setter<'a> {
     }
 
     /// A thin level rule.
-    pub(crate) fn rule(&self, left: f64, right: f64, y: f64, ink: Ink, width: f64) -> Item {
-        self.decoration(vec![Piece::line((left, y), (right, y))], None, Some((ink, width)))
+    pub(crate) fn rule(
+        &self,
+        left: f64,
+        right: f64,
+        y: f64,
+        ink: Ink,
+        width: f64,
+    ) -> Item {
+        self.decoration(
+            vec![Piece::line((left, y), (right, y))],
+            None,
+            Some((ink, width)),
+        )
     }
 }

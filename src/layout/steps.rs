@@ -9,19 +9,23 @@ use crate::page::TagId;
 
 use super::blocks::{kept, spaced};
 use super::setter::{Frame, Setter, Stand};
-use super::text;
 use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
+use super::text;
 
 /// Text beside a drawing is no narrower, in large print likewise more.
-const NARROWEST: f64 = 96.0;
+const NARROWEST: f64 = 102.0;
+
+/// Between the words and the drawing of a step.
+const BETWEEN: f64 = 10.0;
 
 impl Setter<'_> {
     /// How much of the frame's width a drawing beside text may take, and how high
     /// it may be; `None` if the text would become too narrow.
     pub(crate) fn room_beside(&self, frame: Frame, share: f64) -> Option<(f64, f64)> {
         let width = frame.width * share;
-        let left = frame.width - width - self.theme.gutter;
-        (left >= NARROWEST * self.theme.enlarged).then(|| (width, 0.62 * self.theme.height()))
+        let left = frame.width - width - BETWEEN;
+        (left >= NARROWEST * self.theme.enlarged)
+            .then(|| (width, 0.62 * self.theme.height()))
     }
 
     /// The room for a drawing that stands on its own below text.
@@ -34,13 +38,15 @@ impl Setter<'_> {
         let inner = self.step_frame(frame);
         let (width, _) =
             self.room_beside(inner, 0.5).unwrap_or_else(|| self.room_below(inner));
-        (width, 0.3 * self.theme.height())
+        // A state of the paper is seen at a glance: its drawing may be small, so that
+        // many steps are seen together.
+        (width, (0.21 * self.theme.height()).max(140.0))
     }
 
     /// Where the text of steps stands: beside numerals in the margin, or behind
     /// hanging numerals where there is none.
     fn step_frame(&self, frame: Frame) -> Frame {
-        let hang = if frame.margin.is_some() { 0.0 } else { 25.0 * self.theme.enlarged };
+        let hang = if frame.margin.is_some() { 0.0 } else { 21.0 * self.theme.enlarged };
         Frame {
             left: frame.left + hang,
             width: frame.width - hang,
@@ -50,7 +56,12 @@ impl Setter<'_> {
     }
 
     /// Numbered steps; each stays with its numeral, aside and drawing.
-    pub(crate) fn steps(&mut self, steps: &[Step], frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn steps(
+        &mut self,
+        steps: &[Step],
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         let list = self.tags.add(parent, Role::List { numbered: true });
         let room = self.room_of_step(frame);
         let rows: Vec<Vec<Slab>> = if self.saves_in_pairs(steps, frame, room) {
@@ -90,10 +101,14 @@ impl Setter<'_> {
     /// The two places of steps that stand in pairs.
     fn cells(&self, frame: Frame) -> [Frame; 2] {
         let (left, whole) = frame.wide;
-        let gap = 1.6 * self.theme.gutter;
+        let gap = 1.3 * self.theme.gutter;
         let width = (whole - gap) / 2.0;
-        [left, left + width + gap]
-            .map(|left| Frame { left, width, margin: None, wide: (left, width) })
+        [left, left + width + gap].map(|left| Frame {
+            left,
+            width,
+            margin: None,
+            wide: (left, width),
+        })
     }
 
     /// Whether steps with drawings take clearly less paper in pairs: short words
@@ -108,13 +123,16 @@ impl Setter<'_> {
         let heights: Vec<_> = steps
             .iter()
             .map(|step| {
-                let figure = step.figure.as_ref().map_or((0.0, 0.0), |it| self.size(it, room));
+                let figure =
+                    step.figure.as_ref().map_or((0.0, 0.0), |it| self.size(it, room));
                 (self.guess(step, figure, whole), self.guess(step, figure, cell))
             })
             .collect();
         let single: f64 = heights.iter().map(|it| it.0).sum();
-        let pairs: f64 =
-            heights.chunks(2).map(|it| it.iter().map(|it| it.1).fold(0.0, f64::max)).sum();
+        let pairs: f64 = heights
+            .chunks(2)
+            .map(|it| it.iter().map(|it| it.1).fold(0.0, f64::max))
+            .sum();
         let highest = heights.iter().map(|it| it.1).fold(0.0, f64::max);
         pairs < 0.8 * single && highest < 0.5 * self.theme.height()
     }
@@ -123,24 +141,30 @@ impl Setter<'_> {
     fn guess(&mut self, step: &Step, figure: (f64, f64), inner: Frame) -> f64 {
         let voice = self.theme.body;
         let mut width = inner.width;
-        let beside = inner.width - figure.0 - self.theme.gutter;
+        let beside = inner.width - figure.0 - BETWEEN;
         let stacked = beside < NARROWEST * self.theme.enlarged;
         if figure.0 > 0.0 && !stacked {
             width = beside;
         }
-        let lines = text::set(self.press, &step.text, &voice, width.min(self.theme.measure));
+        let lines =
+            text::set(self.press, &step.text, &voice, width.min(self.theme.measure));
         let words = lines.lines.len() as f64 * voice.leading;
         if stacked { words + figure.1 } else { words.max(figure.1) }
     }
 
     /// One step.
-    fn step(&mut self, step: &Step, frame: Frame, room: (f64, f64), list: TagId) -> Vec<Slab> {
+    fn step(
+        &mut self,
+        step: &Step,
+        frame: Frame,
+        room: (f64, f64),
+        list: TagId,
+    ) -> Vec<Slab> {
         let tag = self.tags.add(list, Role::Entry);
         let label = self.tags.add(tag, Role::Label);
         let body = self.tags.add(tag, Role::Body);
         let inner = self.step_frame(frame);
         let voice = self.theme.body;
-        let gutter = self.theme.gutter;
         let number = self.numeral(step, frame, label);
         // The drawing first, since its width decides that of the text; its words
         // are read after those of the step all the same.
@@ -148,13 +172,15 @@ impl Setter<'_> {
         let aside_tag = step.aside.as_ref().map(|_| self.tags.add(body, Role::Paragraph));
         let drawn = step.figure.as_ref().map(|figure| {
             let mut drawn = self.draw(figure, room, body);
-            let narrow = drawn.width + gutter + NARROWEST * self.theme.enlarged > inner.width;
-            let x = if narrow { inner.left } else { inner.left + inner.width - drawn.width };
+            let narrow =
+                drawn.width + BETWEEN + NARROWEST * self.theme.enlarged > inner.width;
+            let x =
+                if narrow { inner.left } else { inner.left + inner.width - drawn.width };
             drawn.move_to(x);
             (narrow, drawn)
         });
         let width = match &drawn {
-            Some((false, drawn)) => inner.width - drawn.width - gutter,
+            Some((false, drawn)) => inner.width - drawn.width - BETWEEN,
             _ => inner.width,
         };
         let width = width.min(self.theme.measure);
@@ -195,7 +221,7 @@ impl Setter<'_> {
         let voice = self.theme.numeral;
         let (left, width, stand) = match frame.margin {
             Some((left, width)) => (left, width, Stand::End),
-            None => (frame.left, 19.0 * self.theme.enlarged, Stand::Start),
+            None => (frame.left, 20.0 * self.theme.enlarged, Stand::Start),
         };
         let slabs = self.stand(&words, &voice, tag, left, width, stand);
         // Its baseline is that of the step's first line.
@@ -246,16 +272,20 @@ impl Setter<'_> {
         // The drawing may use the margin column, so that the text keeps its own.
         let (left, whole) = frame.wide;
         let right = left + whole;
-        if let Some((room, high)) = self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
+        if let Some((room, high)) =
+            self.room_beside(Frame { left, width: whole, ..frame }, 0.52)
         {
             let mut drawn = self.draw(figure, (room, high), group);
             let edge = (left + drawn.width + 1.4 * self.theme.gutter).max(frame.left);
             let width = right - edge;
             if width >= 1.25 * NARROWEST * self.theme.enlarged {
                 drawn.move_to(left);
-                let inner = Frame { left: edge, width, margin: None, wide: (edge, width) };
+                let inner =
+                    Frame { left: edge, width, margin: None, wide: (edge, width) };
                 let slabs = self.blocks(blocks, inner, group);
-                let both = abreast(slabs, drawn.slab, Order::Beside);
+                let mut both = abreast(slabs, drawn.slab, Order::Beside);
+                // What tells of a drawing is rather not parted from it.
+                both.iter_mut().for_each(|it| it.after = it.after.max(200.0));
                 if both[0].height <= self.theme.height() {
                     return both;
                 }

@@ -32,7 +32,12 @@ struct Slot {
 
 impl Setter<'_> {
     /// A table.
-    pub(crate) fn table(&mut self, table: &Table, frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn table(
+        &mut self,
+        table: &Table,
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         if table.columns.is_empty() {
             return Vec::new();
         }
@@ -101,11 +106,12 @@ impl Setter<'_> {
         let gaps = gap * (widths.len() - 1) as f64;
         let most: f64 = widths.iter().map(|it| it.0).sum();
         let least: f64 = widths.iter().map(|it| it.1).sum();
-        let (left, room) = if most + gaps <= frame.width || least + gaps <= 0.7 * frame.width {
-            (frame.left, frame.width - gaps)
-        } else {
-            (frame.wide.0, frame.wide.1 - gaps)
-        };
+        let (left, room) =
+            if most + gaps <= frame.width || least + gaps <= 0.7 * frame.width {
+                (frame.left, frame.width - gaps)
+            } else {
+                (frame.wide.0, frame.wide.1 - gaps)
+            };
         let shared = [fair(&widths, room), modest(&widths, room)];
         let shared = shared.map(|it| (self.lines_at(table, &it), it));
         let [(one, fair), (two, modest)] = shared;
@@ -127,8 +133,8 @@ impl Setter<'_> {
         let mut lines = 0;
         for row in &table.rows {
             let cells = row.iter().zip(widths);
-            let counts =
-                cells.map(|(it, width)| text::set(self.press, it, &voice, *width).lines.len());
+            let counts = cells
+                .map(|(it, width)| text::set(self.press, it, &voice, *width).lines.len());
             lines += counts.max().unwrap_or(0);
         }
         lines
@@ -170,7 +176,8 @@ impl Setter<'_> {
             return vec![whole];
         }
         let mut lines = vec![Slab::blank(voice.leading); count];
-        for (at, line) in columns.into_iter().flat_map(|set| set.into_iter().enumerate()) {
+        for (at, line) in columns.into_iter().flat_map(|set| set.into_iter().enumerate())
+        {
             lines[at].absorb(line, 0.0);
         }
         lines
@@ -224,7 +231,10 @@ fn fair(widths: &[(f64, f64)], room: f64) -> Vec<f64> {
     let share = ((room - least) / (most - least).max(0.1)).clamp(0.0, 1.0);
     // More columns than even their longest words have room for.
     let squeeze = (room / least.max(0.1)).min(1.0);
-    widths.iter().map(|(most, least)| (least + (most - least) * share) * squeeze).collect()
+    widths
+        .iter()
+        .map(|(most, least)| (least + (most - least) * share) * squeeze)
+        .collect()
 }
 
 /// Widths where those who want little get all of it, and the rest what is left.

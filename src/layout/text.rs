@@ -44,7 +44,12 @@ pub(crate) struct Placed {
 }
 
 /// Breaks a text into lines of at most a width.
-pub(crate) fn set(press: &mut Press, text: &[Inline], voice: &Voice, width: f64) -> Arc<Lines> {
+pub(crate) fn set(
+    press: &mut Press,
+    text: &[Inline],
+    voice: &Voice,
+    width: f64,
+) -> Arc<Lines> {
     let key = key(text, voice);
     lines(press, key, width)
 }
@@ -93,12 +98,15 @@ fn key(text: &[Inline], voice: &Voice) -> Key {
 fn clean(text: &str) -> String {
     let mut clean = String::with_capacity(text.len() + 2);
     let gaps = fractions(text).into_iter().filter_map(|it| it.start.checked_sub(1));
-    let mut gaps = gaps.filter(|it| text[..*it].ends_with(|it: char| it.is_ascii_digit())).peekable();
+    let after_digit = |it: &usize| {
+        text.get(..*it).is_some_and(|it| it.ends_with(|it: char| it.is_ascii_digit()))
+    };
+    let mut gaps = gaps.filter(after_digit).peekable();
     for (at, character) in text.char_indices() {
         let gap = gaps.next_if_eq(&at).is_some();
         clean.push(match character {
             ' ' if gap => '\u{a0}',
-            it if it.is_control() => ' ',
+            it if it.is_control() || matches!(it, '\u{2028}' | '\u{2029}') => ' ',
             it => it,
         });
     }
@@ -107,7 +115,11 @@ fn clean(text: &str) -> String {
 
 /// A size as a whole number.
 fn thousandths(size: f64) -> u32 {
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "clamped"
+    )]
     let whole = (size * 1000.0).round().clamp(0.0, 1e9) as u32;
     whole
 }
@@ -154,7 +166,8 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
                 open.part = open.part.or(Some(part));
                 let range = cluster.text_range();
                 let squeezed = is_fraction_gap(text, &range);
-                let advance = f64::from(cluster.advance()) * if squeezed { 0.55 } else { 1.0 };
+                let advance =
+                    f64::from(cluster.advance()) * if squeezed { 0.55 } else { 1.0 };
                 open.add(&cluster, &text[range.clone()], advance);
                 if cluster.glyphs().any(|it| it.id == 0) {
                     all.missing.extend(text[range].chars().map(|it| (it, part)));
@@ -217,10 +230,18 @@ impl Open {
         }
         let mut x = if self.leftwards { -self.x - advance } else { self.x };
         for glyph in cluster.glyphs() {
-            #[expect(clippy::cast_possible_truncation, reason = "a font has no more glyphs")]
+            #[expect(
+                clippy::cast_possible_truncation,
+                reason = "a font has no more glyphs"
+            )]
             let id = glyph.id as u16;
             let at = x + f64::from(glyph.x);
-            self.glyphs.push(Glyph { id, x: at, rise: f64::from(glyph.y), text: range.clone() });
+            self.glyphs.push(Glyph {
+                id,
+                x: at,
+                rise: f64::from(glyph.y),
+                text: range.clone(),
+            });
             range.start = range.end;
             x += f64::from(glyph.advance);
         }

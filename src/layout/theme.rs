@@ -142,8 +142,10 @@ impl Theme {
             leading: leading * k,
             ink: Ink::TEXT,
         };
-        let bold =
-            |size: f64, leading: f64| Voice { plain: FaceId::SANS_STRONG, ..sans(size, leading) };
+        let bold = |size: f64, leading: f64| Voice {
+            plain: FaceId::SANS_STRONG,
+            ..sans(size, leading)
+        };
         let edge = if wide { 46.0 } else { 36.0 };
         let margin = match (wide, setup.large_print) {
             (true, false) => 76.0,

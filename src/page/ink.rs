@@ -20,7 +20,11 @@ impl Ink {
     pub fn luminance(self) -> f64 {
         let [red, green, blue] = self.0.map(|level| {
             let part = f64::from(level) / 255.0;
-            if part <= 0.04045 { part / 12.92 } else { ((part + 0.055) / 1.055).powf(2.4) }
+            if part <= 0.04045 {
+                part / 12.92
+            } else {
+                ((part + 0.055) / 1.055).powf(2.4)
+            }
         });
         0.2126 * red + 0.7152 * green + 0.0722 * blue
     }
@@ -57,7 +61,11 @@ impl Ink {
 
 /// Rounds to a level that a byte can hold.
 fn level(value: f64) -> u8 {
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "clamped"
+    )]
     let level = value.round().clamp(0.0, 255.0) as u8;
     level
 }

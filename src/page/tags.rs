@@ -73,6 +73,8 @@ pub struct Tag {
     pub parent: TagId,
     /// Its language, if it is not the document's.
     pub language: Option<String>,
+    /// What it says, where its signs are drawn and not written.
+    pub says: Option<String>,
 }
 
 /// The tree, in the order in which it is read.
@@ -82,13 +84,18 @@ pub struct Tags(Vec<Tag>);
 impl Tags {
     /// A tree with only its root.
     pub fn new() -> Self {
-        Self(vec![Tag { role: Role::Document, parent: TagId::ROOT, language: None }])
+        Self(vec![Tag {
+            role: Role::Document,
+            parent: TagId::ROOT,
+            language: None,
+            says: None,
+        }])
     }
 
     /// Adds a tag after all others within its parent.
     pub fn add(&mut self, parent: TagId, role: Role) -> TagId {
         let id = TagId(u32::try_from(self.0.len()).expect("fewer tags than bytes"));
-        self.0.push(Tag { role, parent, language: None });
+        self.0.push(Tag { role, parent, language: None, says: None });
         id
     }
 

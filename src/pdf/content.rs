@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use printpdf::{
-    Codepoint, Color, DictItem, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint, Op,
-    PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon, PolygonRing,
-    Pt, Rgb, TextItem, TextMatrix, WindingOrder,
+    Codepoint, Color, DictItem, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint,
+    Op, PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon,
+    PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
 };
 
 use super::Fault;
@@ -75,8 +75,13 @@ struct Pen {
 
 /// The operators of one page, and the tags of its marked content.
 fn operators(page: &Page, library: &Library, faces: &mut Faces) -> (Vec<Op>, Vec<TagId>) {
-    let mut pen =
-        Pen { ops: Vec::new(), height: page.height, fill: None, stroke: None, line: None };
+    let mut pen = Pen {
+        ops: Vec::new(),
+        height: page.height,
+        fill: None,
+        stroke: None,
+        line: None,
+    };
     let mut tags = Vec::new();
     let mut open = None;
     for item in &page.items {
@@ -109,10 +114,10 @@ impl Pen {
             }
             Owner::Running => (
                 "Artifact",
-                BTreeMap::from([
-                    ("Subtype".to_string(), DictItem::Name("Footer".into())),
-                    ("Type".to_string(), DictItem::Name("Pagination".into())),
-                ]),
+                BTreeMap::from([(
+                    "Type".to_string(),
+                    DictItem::Name("Pagination".into()),
+                )]),
             ),
             Owner::Decoration => (
                 "Artifact",
@@ -120,7 +125,8 @@ impl Pen {
             ),
         };
         let properties = DictItem::Dict { map };
-        self.ops.push(Op::BeginMarkedContentWithProperties { tag: tag.into(), properties });
+        self.ops
+            .push(Op::BeginMarkedContentWithProperties { tag: tag.into(), properties });
     }
 
     /// Sets the colour of text and areas.
@@ -143,7 +149,8 @@ impl Pen {
         }
         if old.as_ref().map_or(!line.dash.is_empty(), |it| it.dash != line.dash) {
             let dash: Vec<_> = line.dash.iter().map(|it| short(*it)).collect();
-            self.ops.push(Op::SetLineDashPattern { dash: LineDashPattern::new(0.0, &dash) });
+            self.ops
+                .push(Op::SetLineDashPattern { dash: LineDashPattern::new(0.0, &dash) });
         }
         if old.map_or(line.round, |it| it.round != line.round) {
             let (cap, join) = if line.round {
@@ -238,7 +245,10 @@ impl Pen {
             let says = DictItem::String { data, literal: false };
             let map = BTreeMap::from([("ActualText".to_string(), says)]);
             let properties = DictItem::Dict { map };
-            self.ops.push(Op::BeginMarkedContentWithProperties { tag: "Span".into(), properties });
+            self.ops.push(Op::BeginMarkedContentWithProperties {
+                tag: "Span".into(),
+                properties,
+            });
         }
         self.ops.push(Op::StartTextSection);
         let font = PdfFontHandle::External(used.font.clone());
@@ -292,12 +302,12 @@ impl Shows {
         let last = self.done.last_mut().expect("one was just pushed");
         // Positive moves to the left.
         let correct = (last.pen - (x - last.x)) * 1000.0;
-        if let Some(before) = last.glyphs.last_mut() {
-            if correct.abs() > 0.05 {
-                let correct = (correct * 10.0).round() / 10.0;
-                before.offset += narrow(correct);
-                last.pen -= correct / 1000.0;
-            }
+        if correct.abs() > 0.05
+            && let Some(before) = last.glyphs.last_mut()
+        {
+            let correct = (correct * 10.0).round() / 10.0;
+            before.offset += narrow(correct);
+            last.pen -= correct / 1000.0;
         }
         last.glyphs.push(Codepoint::with_cid(glyph, 0.0, says));
         last.pen += width / 1000.0;

@@ -75,7 +75,8 @@ impl Used {
         let new = self.remap.remap(id);
         let at = usize::from(new);
         if at >= self.texts.len() {
-            let advance = face.metrics.advances.get(usize::from(id)).copied().unwrap_or(0);
+            let advance =
+                face.metrics.advances.get(usize::from(id)).copied().unwrap_or(0);
             let upm = f64::from(face.metrics.units_per_em);
             self.texts.resize(at + 1, None);
             self.widths.resize(at + 1, 0.0);
@@ -102,7 +103,8 @@ impl Used {
 /// A face as printpdf embeds it.
 fn parsed(face: &Face, bytes: Vec<u8>, name: String, used: &Used) -> ParsedFont {
     let metrics = &face.metrics;
-    let advances = used.remap.remapped_gids().map(|it| metrics.advances.get(usize::from(it)));
+    let advances =
+        used.remap.remapped_gids().map(|it| metrics.advances.get(usize::from(it)));
     let glyph_widths = (0..).zip(advances.map(|it| it.copied().unwrap_or(0))).collect();
     let [x_min, y_min, x_max, y_max] = metrics.bounds;
     ParsedFont {
@@ -130,7 +132,9 @@ fn parsed(face: &Face, bytes: Vec<u8>, name: String, used: &Used) -> ParsedFont 
 /// Six letters that tell this subset from others of its face.
 fn tag(bytes: &[u8]) -> String {
     let hash = super::finish::hash(bytes, 0);
-    let letter = |place: u32| char::from(b'A' + u8::try_from(hash >> (8 * place) & 0xf).unwrap_or(0));
+    let letter = |place: u32| {
+        char::from(b'A' + u8::try_from(hash >> (8 * place) & 0xf).unwrap_or(0))
+    };
     (0..6).map(letter).collect()
 }
 

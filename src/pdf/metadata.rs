@@ -32,7 +32,9 @@ pub(super) fn xmp(laid: &Laid, info: &PdfInfo) -> String {
     );
     if let Some(author) = &info.author {
         let author = escape(author);
-        about += &format!("\n   <dc:creator><rdf:Seq><rdf:li>{author}</rdf:li></rdf:Seq></dc:creator>");
+        about += &format!(
+            "\n   <dc:creator><rdf:Seq><rdf:li>{author}</rdf:li></rdf:Seq></dc:creator>"
+        );
     }
     if let Some(subject) = &info.subject {
         let subject = escape(subject);
@@ -41,7 +43,9 @@ pub(super) fn xmp(laid: &Laid, info: &PdfInfo) -> String {
         );
     }
     if info.flavour == Flavour::Tagged {
-        about += &format!("\n   <dc:language><rdf:Bag><rdf:li>{language}</rdf:li></rdf:Bag></dc:language>");
+        about += &format!(
+            "\n   <dc:language><rdf:Bag><rdf:li>{language}</rdf:li></rdf:Bag></dc:language>"
+        );
     }
     let (part, level) = match info.flavour {
         Flavour::Tagged => (2, "A"),

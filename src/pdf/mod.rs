@@ -8,6 +8,8 @@ mod content;
 mod faces;
 mod finish;
 mod metadata;
+mod navigation;
+mod structure;
 mod tree;
 
 use crate::fonts::Library;

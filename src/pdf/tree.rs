@@ -54,7 +54,9 @@ impl Tree {
             if first[at] != usize::MAX {
                 placed[parent].push((first[at], Kid::Tag(id)));
                 before[parent] = first[at];
-            } else if matches!(tag.role, Role::Cell | Role::Head) && first[parent] != usize::MAX {
+            } else if matches!(tag.role, Role::Cell | Role::Head)
+                && first[parent] != usize::MAX
+            {
                 // An empty cell stands behind the one before it.
                 placed[parent].push((before[parent], Kid::Tag(id)));
             }

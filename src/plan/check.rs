@@ -2,7 +2,6 @@
 
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Length, Size};
-use crate::plan::say;
 use crate::project::{Base, Project, Punch, ToolKind};
 use crate::source::Site;
 
@@ -32,12 +31,12 @@ fn reach(
         let unit = project.unit;
         let message = format!(
             "`{name}` reaches {} into the paper, but its outline takes {}",
-            say::length(reach, unit),
-            say::length(needed, unit),
+            reach.show(unit),
+            needed.show(unit),
         );
         notes.push(
             Diagnostic::new(&rules::PUNCH_DOES_NOT_REACH, site, message)
-                .help(format!("write `reach: {}` or more", say::length(needed, unit))),
+                .help(format!("write `reach: {}` or more", needed.show(unit))),
         );
     }
 }
@@ -62,8 +61,8 @@ fn envelope(project: &Project, base: &Base, notes: &mut Vec<Diagnostic>) {
         let message = format!(
             "`{}` folds to {}, but its envelope is {}",
             base.name.words,
-            say::size(base.front, unit),
-            say::size(size, unit),
+            base.front.show(unit),
+            size.show(unit),
         );
         notes.push(
             Diagnostic::new(&rules::CARD_LARGER_THAN_ENVELOPE, envelope.site, message)

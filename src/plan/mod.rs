@@ -7,7 +7,6 @@ mod export;
 mod fit;
 mod fronts;
 mod packing;
-mod say;
 mod supplies;
 mod uses;
 mod work;
@@ -32,6 +31,9 @@ pub struct Plan {
     pub cuts: Vec<PaperCut>,
     /// Where each layer of each card sits, in the order of the cards.
     pub fronts: Vec<Front>,
+    /// How thick and heavy each card is, and how it goes into its envelope and
+    /// the post; one for each front.
+    pub fits: Vec<Fit>,
     /// What to buy and to have at hand.
     pub supplies: Supplies,
     /// What is done in which order.
@@ -69,6 +71,9 @@ pub fn plan(project: &Project, options: &PlanOptions) -> Outcome<Plan> {
     let cuts = cut::cuts(project, &uses, &kits, options.budget, &mut notes);
     // Put every layer in its place.
     let fronts = fronts::fronts(project, &mut notes);
+    // Measure the finished cards, in their envelopes and for the post.
+    let (fits, on_fits) = fit::fit(project, &fronts);
+    notes.extend(on_fits);
     // Fill the shopping list.
     let supplies = supplies::supplies(project, &uses, &kits, &cuts);
     // Put the work in order, and see what can be done ahead.
@@ -76,5 +81,5 @@ pub fn plan(project: &Project, options: &PlanOptions) -> Outcome<Plan> {
 
     notes.sort_by_key(|note| (note.site.file, note.site.start));
     let sound = !notes.iter().any(Diagnostic::is_error);
-    Outcome { value: sound.then_some(Plan { cuts, fronts, supplies, work }), notes }
+    Outcome { value: sound.then_some(Plan { cuts, fronts, fits, supplies, work }), notes }
 }

@@ -6,23 +6,61 @@ use crate::diag::{Diagnostic, Rule, rules};
 use crate::project::tree;
 use crate::source::Site;
 
-/// The note for an error of the parser.
-pub(super) fn explain(error: &ScanError, text: &str, file: u16) -> Diagnostic {
-    let start = tree::byte(text, error.marker());
-    let mut at = start as usize;
+/// The note for an error of the parser; `bracket` is the innermost one that is
+/// open.
+pub(super) fn explain(
+    error: &ScanError,
+    text: &str,
+    file: u16,
+    bracket: Option<Site>,
+) -> Diagnostic {
+    let mut at = tree::byte(text, error.marker()) as usize;
     while !text.is_char_boundary(at) {
         at -= 1;
     }
     let line = text[..at].rfind('\n').map_or(0, |it| it + 1);
-    let indent = &text[line..][..text[line..].len() - text[line..].trim_start().len()];
-    let (rule, message, help) = if indent.split('\n').next().is_some_and(has_tab) {
-        TAB
-    } else {
-        words(error.kind(), text, at)
+    let indent = text[line..].split(|it| !matches!(it, ' ' | '\t')).next().unwrap_or("");
+    let known = words(error.kind(), text, at);
+    let tight = tight_colon(text, line).filter(|_| known == COLON || known == NO_COLON);
+    let before = bracket.filter(|it| (it.start as usize) < line);
+    let mut label = None;
+    let (rule, message, help) = match known {
+        _ if indent.contains('\t') => TAB,
+        _ if tight.is_some() => TIGHT,
+        COLON if before.is_some() => {
+            label = before;
+            STILL_OPEN
+        }
+        COLON if bracket.is_some() => SECOND_COLON,
+        COLON if !text[line..at].contains(": ") && runs_on(text, line) => DEEPER,
+        NO_COLON if text[at..].starts_with('-') => TIGHT_DASH,
+        known => known,
     };
+    let at = tight.unwrap_or(at);
     let end = text[at..].chars().next().map_or(at, |sign| at + sign.len_utf8());
-    let site = Site { file, start, end: u32::try_from(end).unwrap_or(start) };
-    Diagnostic::new(rule, site, message).help(help)
+    let byte = |at: usize| u32::try_from(at).unwrap_or(u32::MAX);
+    let site = Site { file, start: byte(at), end: byte(end) };
+    let note = Diagnostic::new(rule, site, message).help(help);
+    match label {
+        Some(bracket) => {
+            note.label(Site { end: bracket.start + 1, ..bracket }, "opened here")
+        }
+        None => note,
+    }
+}
+
+/// A colon with a letter right after it, on the line that starts at a byte or on
+/// the one above, where no other colon stands.
+fn tight_colon(text: &str, line: usize) -> Option<usize> {
+    let above = text[..line.saturating_sub(1)].rfind('\n').map_or(0, |it| it + 1);
+    [above, line].into_iter().find_map(|start| {
+        let row = text[start..].lines().next().unwrap_or("");
+        let row = row.split(" #").next().unwrap_or("");
+        let colon = row.find(':')?;
+        let next = row[colon + 1..].chars().next()?;
+        let alone = !row.contains(": ") && !row.contains("://");
+        (alone && next.is_alphanumeric()).then_some(start + colon)
+    })
 }
 
 type Words = (&'static Rule, &'static str, &'static str);
@@ -60,8 +98,49 @@ const BRACKET: Words = (
 const SIGN: Words =
     (&rules::BROKEN_LINE, "this sign can't start a value", "put the words in quotes");
 
-fn has_tab(indent: &str) -> bool {
-    indent.contains('\t')
+const NO_COLON: Words = (
+    &rules::BROKEN_LINE,
+    "a colon is missing after these words",
+    "write `key: value`, with a space after the colon",
+);
+const TIGHT: Words = (
+    &rules::BROKEN_LINE,
+    "a space is missing after this colon",
+    "write `key: value`, with a space after the colon",
+);
+const TIGHT_DASH: Words = (
+    &rules::BROKEN_LINE,
+    "a space is missing after this dash",
+    "write `- ` before each row of a list",
+);
+const STILL_OPEN: Words = (
+    &rules::UNCLOSED_BRACKET,
+    "a new key starts here, but a bracket is still open",
+    "close it with `]` or `}`, or write the list on lines of its own",
+);
+const SECOND_COLON: Words = (
+    &rules::COLON_IN_WORDS,
+    "a second colon without a comma before it",
+    "divide keys with commas; put words that have a colon in quotes",
+);
+const APOSTROPHE: Words = (
+    &rules::BROKEN_LINE,
+    "the single quote before this closes the words",
+    "put words that have an apostrophe in double quotes: `\"Don't go\"`",
+);
+const DEEPER: Words = (
+    &rules::WRONG_INDENT,
+    "this line is indented further than the one above, and so is read as more of its words",
+    "start it in the same column as the line above",
+);
+
+/// Whether the line that starts at a byte is indented further than the one
+/// above it, which has a value of its own.
+fn runs_on(text: &str, line: usize) -> bool {
+    let depth = |line: &str| line.len() - line.trim_start_matches([' ', '-']).len();
+    let above = text[..line].lines().rev().find(|it| !it.trim().is_empty());
+    let this = text[line..].lines().next().unwrap_or("");
+    above.is_some_and(|above| depth(above) < depth(this) && above.contains(": "))
 }
 
 /// Rule, message and help for a kind of error.
@@ -78,9 +157,8 @@ fn words(kind: &ErrorKind, text: &str, at: usize) -> Words {
             "write a space, or put the words in quotes",
         ),
         K::UnclosedQuotedScalar | K::DocumentIndicatorInQuotedScalar => QUOTE,
-        K::InvalidTrailingSingleQuotedScalar | K::InvalidTrailingDoubleQuotedScalar => {
-            AFTER_QUOTE
-        }
+        K::InvalidTrailingSingleQuotedScalar => APOSTROPHE,
+        K::InvalidTrailingDoubleQuotedScalar => AFTER_QUOTE,
         K::UnexpectedEofFlowSequence
         | K::UnexpectedEofFlowMapping
         | K::UnexpectedEofImplicitFlowMapping
@@ -96,7 +174,12 @@ fn words(kind: &ErrorKind, text: &str, at: usize) -> Words {
                 )
             }
         }
-        K::MisplacedFlowCollectionEnd | K::MismatchedFlowCollectionEnd { .. } => (
+        K::MismatchedFlowCollectionEnd { .. } => (
+            &rules::BROKEN_LINE,
+            "this bracket is closed with one of another shape",
+            "close `[` with `]`, and `{` with `}`",
+        ),
+        K::MisplacedFlowCollectionEnd => (
             &rules::BROKEN_LINE,
             "this closes a bracket that wasn't opened",
             "remove it, or open one with the same shape before it",
@@ -114,15 +197,11 @@ fn words(kind: &ErrorKind, text: &str, at: usize) -> Words {
         | K::MappingKeyNotAllowed
         | K::UnexpectedEofBlockMapping
         | K::UnexpectedEofBlockSequence => INDENT,
-        K::SimpleKeyExpected | K::InvalidSimpleKey => (
-            &rules::BROKEN_LINE,
-            "a colon is missing after these words",
-            "write `key: value`, with a space after the colon",
-        ),
+        K::SimpleKeyExpected | K::InvalidSimpleKey => NO_COLON,
         K::BlockSequenceEntryNotAllowed | K::InvalidBlockEntryWhitespace => (
             &rules::WRONG_INDENT,
             "a dash can't start a list here",
-            "start the list on a new line, below its key",
+            "start the list on a new line, or put the words in quotes",
         ),
         K::BlockEntryInFlowCollection | K::PlainScalarStartsWithDashFlowIndicator => (
             &rules::BROKEN_LINE,

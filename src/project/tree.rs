@@ -56,16 +56,24 @@ pub(super) struct Entry {
     pub(super) bare: bool,
 }
 
+/// A tree, and what kept it from growing further.
+pub(super) struct Grown {
+    /// All that was read, up to the fault.
+    pub(super) root: Node,
+    /// The first place where the text is no YAML, or a limit that it breaks.
+    pub(super) fault: Option<Box<Diagnostic>>,
+}
+
 /// Reads the text of a file into a tree.
-///
-/// # Errors
-/// The first place where the text is no YAML, or a limit that it breaks.
-pub(super) fn grow(source: &Source, file: u16) -> Result<Node, Box<Diagnostic>> {
+pub(super) fn grow(source: &Source, file: u16) -> Grown {
     let text = source.text.as_str();
+    let site = Site { file, start: 0, end: 0 };
+    let nothing = Node { value: Value::Nothing { hidden: false }, site };
     if MOST_BYTES < text.len() {
-        let site = Site { file, start: 0, end: 0 };
-        let message = "the file is larger than 4 MiB";
-        return Err(Box::new(Diagnostic::new(&rules::TOO_LARGE, site, message)));
+        let fault =
+            Diagnostic::new(&rules::TOO_LARGE, site, "the file is larger than 4 MiB")
+                .help("split the project in two");
+        return Grown { root: nothing, fault: Some(Box::new(fault)) };
     }
     let mut options = Options::default();
     options.flow_nesting_limit = MOST_LEVELS;
@@ -80,15 +88,21 @@ pub(super) fn grow(source: &Source, file: u16) -> Result<Node, Box<Diagnostic>> 
         named: BTreeMap::new(),
         nodes: 0,
     };
-    while let Some(event) = parser.next_event() {
-        let (event, span) =
-            event.map_err(|error| Box::new(syntax::explain(&error, text, file)))?;
-        grower.take(event, span)?;
+    let mut fault = None;
+    while let (Some(event), None) = (parser.next_event(), &fault) {
+        fault = match event {
+            Ok((event, span)) => grower.take(event, span).err(),
+            Err(error) => {
+                let bracket = grower.open.last().filter(|it| it.braces).map(|it| it.site);
+                Some(Box::new(syntax::explain(&error, text, file, bracket)))
+            }
+        };
     }
-    let nothing = Value::Nothing { hidden: false };
-    Ok(grower
-        .root
-        .unwrap_or(Node { value: nothing, site: Site { file, start: 0, end: 0 } }))
+    // What is still open ends here; limits no longer matter.
+    while !grower.open.is_empty() {
+        let _ = grower.end(site);
+    }
+    Grown { root: grower.root.unwrap_or(nothing), fault }
 }
 
 /// A list or a set of keys that is still being read.

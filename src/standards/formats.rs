@@ -65,7 +65,7 @@ static ANNOUNCEMENT: Citation = Citation {
     section: "sizes and largest enclosure",
     seen: Seen::Repeated,
 };
-static TRADE: Citation =
+static PRACTICE: Citation =
     Citation { title: "common practice, no source", section: "", seen: Seen::Practice };
 
 const fn mm(millimetres: i64) -> Length {
@@ -140,13 +140,13 @@ pub static FORMATS: &[Format] = &[
     card("a7-us", e(40), e(56), "a7-us", &ANNOUNCEMENT),
     card("a8-us", e(42), e(63), "a8-us", &ANNOUNCEMENT),
     card("a9-us", e(44), e(68), "a9-us", &ANNOUNCEMENT),
-    card("b6", mm(120), mm(170), "b6", &TRADE),
+    card("b6", mm(120), mm(170), "b6", &PRACTICE),
     card("dl", mm(99), mm(210), "dl", &ISO_269),
-    card("no-10-us", e(31), e(72), "no-10-us", &TRADE),
-    card("slimline-us", e(28), e(68), "slimline-us", &TRADE),
-    card("square", mm(145), mm(145), "square", &TRADE),
-    card("square-5-us", e(40), e(40), "square-5-us", &TRADE),
-    card("square-6-us", e(48), e(48), "square-6-us", &TRADE),
+    card("no-10-us", e(31), e(72), "no-10-us", &PRACTICE),
+    card("slimline-us", e(28), e(68), "slimline-us", &PRACTICE),
+    card("square", mm(145), mm(145), "square", &PRACTICE),
+    card("square-5-us", e(40), e(40), "square-5-us", &PRACTICE),
+    card("square-6-us", e(48), e(48), "square-6-us", &PRACTICE),
     envelope("a1-us", &["4 bar"], e(29), e(41), &ANNOUNCEMENT),
     envelope("a10-us", &[], e(48), e(76), &ANNOUNCEMENT),
     envelope("a2-us", &["5 1/2 bar"], e(35), e(46), &ANNOUNCEMENT),
@@ -166,7 +166,7 @@ pub static FORMATS: &[Format] = &[
     envelope("dl", &[], mm(110), mm(220), &ISO_269),
     envelope("no-10-us", &[], e(33), e(76), &ANNOUNCEMENT),
     envelope("slimline-us", &[], e(31), e(71), &ANNOUNCEMENT),
-    envelope("square", &[], mm(155), mm(155), &TRADE),
-    envelope("square-5-us", &[], e(42), e(42), &TRADE),
-    envelope("square-6-us", &[], e(52), e(52), &TRADE),
+    envelope("square", &[], mm(155), mm(155), &PRACTICE),
+    envelope("square-5-us", &[], e(42), e(42), &PRACTICE),
+    envelope("square-6-us", &[], e(52), e(52), &PRACTICE),
 ];

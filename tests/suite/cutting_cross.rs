@@ -6,7 +6,9 @@
 use std::collections::BTreeMap;
 
 use leafwright::geom::{Length, Size};
-use leafwright::plan::cut::{BUDGET, Kind, Limits, Problem, SheetKind, replay, solve};
+use leafwright::plan::cut::{
+    BUDGET, Kind, Limits, Problem, SheetKind, Solution, knapsack, replay, solve,
+};
 
 /// A kind in small whole numbers: width, height, free to turn, count.
 type Row = (u8, u8, bool, u8);
@@ -207,5 +209,146 @@ fn the_largest_offcut_is_that_of_a_naive_recursion() {
         let found = solution.offcut.map_or(0, |it| it.1.area() / mm / mm);
         assert_eq!(found, i128::from(largest), "{sheet:?} {rows:?}");
         assert!(solution.offcut.is_none_or(|it| it.2));
+    }
+}
+
+#[test]
+fn the_most_value_is_that_of_a_naive_recursion() {
+    let mut dice = Dice(990_017);
+    for round in 0..700 {
+        let (sheet, rows) = small(&mut dice);
+        let values: Vec<i64> =
+            rows.iter().map(|_| 1 + i64::from(dice.roll(30))).collect();
+        let set: Vec<u8> = rows.iter().map(|it| it.3).collect();
+        let mut naive = Naive { kinds: &rows, known: BTreeMap::new() };
+        let worth = |part: &[u8]| -> i64 {
+            part.iter().zip(&values).map(|(&n, value)| i64::from(n) * value).sum()
+        };
+        let most = parts(&set)
+            .iter()
+            .filter(|part| naive.can(sheet.0, sheet.1, part))
+            .map(|part| worth(part))
+            .max();
+        let problem = problem(sheet, &rows);
+        let size = problem.sheets[0].size;
+        let filled = knapsack::fill(size, &problem.kinds, &values, &problem.limits)
+            .expect("small enough");
+        assert_eq!(
+            Some(filled.value),
+            most,
+            "round {round}: {sheet:?} {rows:?} {values:?}"
+        );
+        assert_eq!(filled.value, filled.bound, "round {round}: {sheet:?} {rows:?}");
+    }
+}
+
+/// The sheets that a plan takes, after replay.
+#[track_caller]
+fn sheets(problem: &Problem) -> (u32, Solution) {
+    let solution = solve(problem);
+    let ways: Vec<_> = solution
+        .patterns
+        .iter()
+        .map(|it| (problem.sheets[it.0].size, &it.1, it.2))
+        .collect();
+    let offcut = solution.offcut.map(|it| (it.0, it.1));
+    replay(&problem.kinds, &problem.limits, &ways, &solution.too_large, offcut)
+        .expect("the plan holds");
+    (solution.patterns.iter().map(|it| it.2).sum(), solution)
+}
+
+/// A set that comes from cutting up one sheet at random: it fits one sheet.
+fn cut_up(dice: &mut Dice, sheet: (i64, i64), pieces: usize) -> Vec<Kind> {
+    let mut open = vec![sheet];
+    while open.len() < pieces {
+        let largest = (0..open.len()).max_by_key(|&it| open[it].0 * open[it].1);
+        let (width, height) = open.swap_remove(largest.expect("never empty"));
+        let upright = if width == height { dice.roll(2) == 0 } else { height < width };
+        let long = width.max(height);
+        let at = (long * (2 + i64::from(dice.roll(7))) / 10).max(1);
+        if upright {
+            open.extend([(at, height), (width - at, height)]);
+        } else {
+            open.extend([(width, at), (width, height - at)]);
+        }
+    }
+    open.into_iter()
+        .map(|(width, height)| {
+            let size = Size::new(Length::inch(width, 16), Length::inch(height, 16));
+            let free = dice.roll(3) == 0;
+            let size = if free && dice.roll(2) == 0 { size.turned() } else { size };
+            Kind { size, free, count: 1 }
+        })
+        .collect()
+}
+
+#[test]
+fn what_was_one_sheet_is_never_said_not_to_fit() {
+    let mut dice = Dice(5_550_001);
+    for round in 0..300 {
+        let pieces = 3 + usize::from(dice.roll(9));
+        let mut problem = problem((1, 1), &[]);
+        problem.sheets[0].size = Size::new(Length::inch(12, 1), Length::inch(12, 1));
+        problem.kinds = cut_up(&mut dice, (192, 192), pieces);
+        let (sheets, solution) = sheets(&problem);
+        assert!(solution.bound.sheets <= 1, "round {round}: {:?}", problem.kinds);
+        assert_eq!(sheets, 1, "round {round}: {:?}", problem.kinds);
+    }
+}
+
+#[test]
+fn scaling_swapping_and_reordering_change_nothing_and_more_parts_need_no_less() {
+    let mut dice = Dice(424_243);
+    for round in 0..250 {
+        let (sheet, rows) = small(&mut dice);
+        let plain = problem(sheet, &rows);
+        let (fewest, solution) = sheets(&plain);
+        assert!(solution.proven);
+        let mut doubled = plain.clone();
+        let mut swapped = plain.clone();
+        let double = |size: Size| Size::new(size.width * 2, size.height * 2);
+        for kind in &mut doubled.kinds {
+            kind.size = double(kind.size);
+        }
+        doubled.sheets[0].size = double(doubled.sheets[0].size);
+        doubled.limits.least_offcut = doubled.limits.least_offcut * 2;
+        for kind in &mut swapped.kinds {
+            kind.size = kind.size.turned();
+        }
+        swapped.sheets[0].size = swapped.sheets[0].size.turned();
+        let mut reordered = plain.clone();
+        reordered.kinds.reverse();
+        for (what, other) in
+            [("doubled", &doubled), ("swapped", &swapped), ("reordered", &reordered)]
+        {
+            let (count, other) = sheets(other);
+            assert_eq!(count, fewest, "round {round}, {what}: {sheet:?} {rows:?}");
+            let area = |it: &Solution| it.offcut.map_or(0, |it| it.1.area());
+            let factor = if what == "doubled" { 4 } else { 1 };
+            assert_eq!(area(&other), area(&solution) * factor, "round {round}, {what}");
+        }
+        let mut more = plain.clone();
+        more.kinds[0].count += 1;
+        assert!(fewest <= sheets(&more).0, "round {round}: {sheet:?} {rows:?}");
+    }
+}
+
+#[test]
+fn lengths_without_a_common_measure_are_planned_alike() {
+    // A hundredth of a millimetre more on the sheet changes no count, but leaves
+    // no coarse measure: the search works on sums of sides then.
+    let mut dice = Dice(31_337);
+    for round in 0..120 {
+        let (sheet, rows) = small(&mut dice);
+        let plain = problem(sheet, &rows);
+        let (fewest, _) = sheets(&plain);
+        let mut odd = plain.clone();
+        for (index, kind) in odd.kinds.iter_mut().enumerate() {
+            // Slightly smaller parts on a sheet with the same room.
+            let less = Length::from_units(7 * (i64::try_from(index).expect("few") + 1));
+            kind.size = Size::new(kind.size.width - less, kind.size.height - less);
+        }
+        let (count, solution) = sheets(&odd);
+        assert!(count <= fewest && solution.proven, "round {round}: {sheet:?} {rows:?}");
     }
 }

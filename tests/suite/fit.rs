@@ -6,6 +6,7 @@ use leafwright::plan::{Fit, PlanOptions, Room, fit, plan};
 use leafwright::project::*;
 use leafwright::source::Site;
 use leafwright::standards::post::{Operator, Verdict};
+use leafwright::standards::{FormatKind, format};
 
 use crate::hand_made::{
     base, card, from, greeting, layer, paper, piece, project, size, text, tool,
@@ -19,7 +20,10 @@ fn hundredths(count: i64) -> Length {
 fn fitted(project: &Project) -> (Vec<Fit>, Vec<Diagnostic>) {
     let planned = plan(project, &PlanOptions::default());
     let plan = planned.value.unwrap_or_else(|| panic!("no plan: {:?}", planned.notes));
-    fit(project, &plan.fronts)
+    let (fits, notes) = fit(project, &plan.fronts);
+    assert_eq!(plan.fits, fits);
+    assert!(notes.iter().all(|note| planned.notes.contains(note)));
+    (fits, notes)
 }
 
 fn envelope(size: Size) -> Option<Envelope> {
@@ -223,6 +227,32 @@ fn clearances_of_usual_cards() {
             assert_eq!([clearance.spare.width, clearance.spare.height], spare);
             assert_eq!(clearance.room, Room::Enough, "{card:?}");
         }
+    }
+}
+
+#[test]
+fn envelopes_are_as_long_as_the_tables_say() {
+    // Length over height of ISO 269 and of the North American envelopes, as the
+    // postal limits on shape look at it; to three digits.
+    for (name, ratio) in [
+        ("a1-us", 1.414),
+        ("a2-us", 1.314),
+        ("a6-us", 1.368),
+        ("a7-us", 1.381),
+        ("a8-us", 1.477),
+        ("a9-us", 1.522),
+        ("a10-us", 1.583),
+        ("slimline-us", 2.290),
+        ("no-10-us", 2.303),
+        ("c6", 1.421),
+        ("b6", 1.408),
+        ("dl", 2.0),
+        ("c5", 1.414),
+        ("c6/c5", 2.009),
+    ] {
+        let size = format(name, FormatKind::Envelope).expect(name).size();
+        let found = size.long().as_mm() / size.short().as_mm();
+        assert!((found - ratio).abs() < 0.000_51, "{name}: {found}");
     }
 }
 

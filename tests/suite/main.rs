@@ -1,9 +1,12 @@
-//! One test binary, by capability, in reading order.
+//! One test binary, by capability.
 
 mod cutting;
 mod cutting_cross;
+mod cutting_known;
+mod demos;
 mod describe;
 mod diagnostics;
+mod drawings;
 mod drawn;
 mod export;
 mod fit;
@@ -12,11 +15,13 @@ mod hand_made;
 mod handout;
 mod json_schema;
 mod kept;
+mod keys;
 mod layout;
 mod own_plan;
 mod own_way;
 mod pdf;
 mod plan;
+mod plan_notes;
 mod post;
 mod random;
 mod readback;

@@ -3,7 +3,7 @@
 use leafwright::layout::{PageSetup, PageSize, Press, lay_out};
 use leafwright::pdf::{Flavour, PdfInfo, write};
 
-use crate::readback::{Read, number};
+use crate::readback::{Read, Segment, number};
 use crate::sample_pages;
 
 fn bytes_of(setup: &PageSetup, info: &PdfInfo) -> Vec<u8> {
@@ -21,16 +21,19 @@ fn six_inches_of_ruler_are_six_inches() {
     // PDF 32000-2, 8.3.2.3: a unit is 1/72 in. So 6 in are 432 units, 150 mm are
     // 425.197 units.
     let read = read();
-    let last = read.segments(read.pages.len() - 1);
-    let longest = |wanted: f64| last.iter().filter(|it| (it.length() - wanted).abs() < 0.01).count();
-    assert_eq!(longest(432.0), 1);
-    assert_eq!(longest(150.0 * 72.0 / 25.4), 1);
+    let is = |wanted: f64| move |it: &&Segment| (it.length() - wanted).abs() < 0.01;
+    let page = (0..read.pages.len())
+        .find(|it| read.segments(*it).iter().any(|it| is(432.0)(&it)))
+        .expect("a ruler of 6 in");
+    let last = read.segments(page);
+    assert_eq!(last.iter().filter(is(432.0)).count(), 1);
+    assert_eq!(last.iter().filter(is(150.0 * 72.0 / 25.4)).count(), 1);
     // Ticks of the first: every eighth, 9 units apart.
-    let ruler = last.iter().find(|it| (it.length() - 432.0).abs() < 0.01).unwrap();
+    let ruler = last.iter().find(is(432.0)).unwrap();
     let (left, y) = ruler.from;
     for eighth in 0..=48 {
         let x = left + 9.0 * f64::from(eighth);
-        let tick = |it: &&crate::readback::Segment| {
+        let tick = |it: &&Segment| {
             (it.from.0 - x).abs() < 0.01 && (it.from.1 - y).abs() < 0.01 && it.to.1 < y
         };
         assert!(last.iter().any(|it| tick(&it)), "no tick at {eighth}/8 in");
@@ -64,7 +67,10 @@ fn pages_are_as_large_as_their_paper() {
         for page in 0..read.pages.len() {
             let [left, bottom, right, top] = read.media_box(page);
             assert_eq!((left, bottom), (0.0, 0.0));
-            assert!((right - width).abs() < 0.001 && (top - height).abs() < 0.001, "{size:?}");
+            assert!(
+                (right - width).abs() < 0.001 && (top - height).abs() < 0.001,
+                "{size:?}"
+            );
         }
     }
 }
@@ -76,7 +82,10 @@ fn every_font_is_an_embedded_subset() {
     assert_eq!(fonts.len(), 5);
     for (name, descriptor) in fonts {
         let (tag, face) = name.split_once('+').expect("a subset's tag");
-        assert!(tag.len() == 6 && tag.bytes().all(|it| it.is_ascii_uppercase()), "{name}");
+        assert!(
+            tag.len() == 6 && tag.bytes().all(|it| it.is_ascii_uppercase()),
+            "{name}"
+        );
         assert!(face.starts_with("Source"), "{name}");
         assert!(descriptor.get(b"FontFile2").is_ok(), "{name}");
         assert!(descriptor.get(b"CIDSet").is_ok(), "{name}");
@@ -144,7 +153,10 @@ fn everything_drawn_is_tagged_or_an_artifact() {
     let read = read();
     for page in 0..read.pages.len() {
         let drawn = read.marked(page);
-        assert!(drawn.iter().any(|it| it.1.is_some()) && drawn.iter().any(|it| it.1.is_none()));
+        assert!(
+            drawn.iter().any(|it| it.1.is_some())
+                && drawn.iter().any(|it| it.1.is_none())
+        );
     }
 }
 
@@ -172,7 +184,8 @@ fn tags_tell_what_is_what() {
         assert!(count >= least, "{count} of {kind}:\n{tags}");
     }
     // Matterhorn Protocol 14-003: no level is skipped.
-    let levels = tags.lines().filter_map(|it| it.trim().strip_prefix('H')?.parse::<u8>().ok());
+    let levels =
+        tags.lines().filter_map(|it| it.trim().strip_prefix('H')?.parse::<u8>().ok());
     let mut last = 0;
     for level in levels {
         assert!(level <= last + 1, "H{level} after H{last}");
@@ -204,7 +217,8 @@ fn every_figure_has_an_alternative_and_a_box() {
 fn bookmarks_are_nested_and_links_lead_somewhere() {
     let read = read();
     let contents = read.document.get_toc().expect("bookmarks");
-    let titles: Vec<_> = contents.toc.iter().map(|it| (it.level, it.title.as_str())).collect();
+    let titles: Vec<_> =
+        contents.toc.iter().map(|it| (it.level, it.title.as_str())).collect();
     assert!(titles.contains(&(1, "Make the cards")), "{titles:?}");
     assert!(titles.contains(&(2, "Thank you")), "{titles:?}");
     let mut links = 0;

@@ -95,7 +95,10 @@ impl Read {
                 }
                 "EMC" => drop(stack.pop().expect("balanced marks")),
                 it @ ("TJ" | "Tj" | "S" | "f" | "B" | "b") => {
-                    assert!(!stack.is_empty(), "`{it}` is neither tagged nor an artifact");
+                    assert!(
+                        !stack.is_empty(),
+                        "`{it}` is neither tagged nor an artifact"
+                    );
                     drawn.push((it.to_string(), *stack.last().unwrap()));
                 }
                 _ => {}
@@ -141,7 +144,9 @@ impl Read {
         let indent = "  ".repeat(depth);
         text.push_str(&format!("{indent}{}\n", String::from_utf8_lossy(kind)));
         match dict.get(b"K") {
-            Ok(Object::Array(kids)) => kids.iter().for_each(|it| self.tag(it, depth + 1, text)),
+            Ok(Object::Array(kids)) => {
+                kids.iter().for_each(|it| self.tag(it, depth + 1, text));
+            }
             Ok(kid) => self.tag(kid, depth + 1, text),
             Err(_) => {}
         }

@@ -23,6 +23,9 @@ use crate::diag::{Rule, Severity};
 /// Every rule, by phase.
 pub static ALL: &[&[&Rule]] = &[text::ROWS, values::ROWS, sense::ROWS, plan::ROWS, own::ROWS, layout::ROWS];
 
+/// The rules of single values.
+pub static VALUES: &[&Rule] = values::ROWS;
+
 /// Every rule of the catalogue, one by one.
 pub fn all() -> impl Iterator<Item = &'static Rule> {
     ALL.iter().flat_map(|rows| rows.iter().copied())

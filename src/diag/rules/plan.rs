@@ -1,8 +1,9 @@
-//! Rules of the planner: what can be wrong with a description that reads well.
+//! Rules of the plan: what is only known once cutting and placing are computed.
+//!
+//! Their fixtures stand with the tests of the plan, since reading alone doesn't
+//! find them.
 
 use crate::diag::{Rule, Severity};
-
-// Plan.
 
 /// The rows of this phase, in the order in which it checks.
 pub(super) static ROWS: &[&Rule] = &[

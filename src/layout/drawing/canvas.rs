@@ -27,6 +27,8 @@ pub(super) type Edges = [f64; 4];
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Drawn {
     pub(super) edges: Edges,
+    /// The largest part of it that is a box: words and signs stand in there.
+    pub(super) core: Edges,
     /// What shines through between the hatch.
     pub(super) ground: Option<Ink>,
 }
@@ -99,13 +101,27 @@ impl Canvas {
     }
 
     /// Draws a path.
-    pub(super) fn path(&mut self, pieces: Vec<Piece>, fill: Option<Ink>, line: Option<Line>) {
+    pub(super) fn path(
+        &mut self,
+        pieces: Vec<Piece>,
+        fill: Option<Ink>,
+        line: Option<Line>,
+    ) {
         let gray = self.gray;
         let printed = move |ink: Ink| if gray { ink.gray() } else { ink };
         let fill = fill.map(printed);
         let line = line.map(|it| Line { ink: printed(it.ink), ..it });
         let path = Path { pieces, fill, line };
         self.items.push(Item { owner: self.owner, what: What::Path(path) });
+    }
+
+    /// Clears a place for words or a sign of the hatch below, if it lies well within
+    /// an area.
+    pub(super) fn clear(&mut self, spot: Edges) {
+        let below = self.drawn.iter().rev().find(|it| within(spot, inset(it.core, -0.1)));
+        if let Some(ground) = below.and_then(|it| it.ground) {
+            self.blank(spot, ground);
+        }
     }
 
     /// Draws straight lines of one look.
@@ -150,7 +166,12 @@ pub(super) struct Word {
 
 impl Word {
     /// Shapes words in a face, in one line.
-    pub(super) fn new(setter: &mut Setter<'_>, words: &str, face: FaceId, size: f64) -> Self {
+    pub(super) fn new(
+        setter: &mut Setter<'_>,
+        words: &str,
+        face: FaceId,
+        size: f64,
+    ) -> Self {
         let mut lines = Self::broken(setter, words, face, size, f64::INFINITY);
         lines.pop().unwrap_or(Self { runs: Vec::new(), width: 0.0 })
     }
@@ -192,7 +213,10 @@ pub(super) fn overlap(one: Edges, two: Edges) -> bool {
 
 /// Whether a box lies within another.
 pub(super) fn within(inner: Edges, outer: Edges) -> bool {
-    inner[0] >= outer[0] && inner[1] >= outer[1] && inner[2] <= outer[2] && inner[3] <= outer[3]
+    inner[0] >= outer[0]
+        && inner[1] >= outer[1]
+        && inner[2] <= outer[2]
+        && inner[3] <= outer[3]
 }
 
 /// A box, smaller by so much on each side.

@@ -35,54 +35,97 @@ impl Spot {
     }
 
     /// The box between two distances.
-    fn edges(self, area: Edges, (from, to): (f64, f64), (near, far): (f64, f64)) -> Edges {
+    fn edges(
+        self,
+        area: Edges,
+        (from, to): (f64, f64),
+        (near, far): (f64, f64),
+    ) -> Edges {
         let one = self.point(area, from, near);
         let two = self.point(area, to, far);
         [one.0.min(two.0), one.1.min(two.1), one.0.max(two.0), one.1.max(two.1)]
     }
 }
 
-/// Draws the numbers of cuts in rings.
-pub(super) fn rings(canvas: &mut Canvas, setter: &mut Setter<'_>, drawing: &Drawing) {
-    let radius = 0.78 * canvas.size;
+/// A ring that has found its place.
+pub(super) struct Ring {
+    centre: (f64, f64),
+    radius: f64,
+    stem: Piece,
+    word: Word,
+}
+
+/// Finds places for the numbers of cuts.
+pub(super) fn rings(
+    canvas: &mut Canvas,
+    setter: &mut Setter<'_>,
+    drawing: &Drawing,
+) -> Vec<Ring> {
     let area = canvas.area;
     let start = canvas.reach;
+    let mut rings = Vec::new();
     for mark in &drawing.marks {
         let Mark::CutNumber { side, along, text } = mark else { continue };
         let edges = canvas.edges(*along);
         let level = matches!(side, Side::Top | Side::Bottom);
-        let at = if level { (edges[0] + edges[2]) / 2.0 } else { (edges[1] + edges[3]) / 2.0 };
+        let at =
+            if level { (edges[0] + edges[2]) / 2.0 } else { (edges[1] + edges[3]) / 2.0 };
         let word = Word::new(setter, text, FaceId::SANS_STRONG, canvas.size);
-        let radius = radius.max(word.width / 2.0 + 2.5);
+        let radius = (0.78 * canvas.size).max(word.width / 2.0 + 2.5);
         let spot = Spot { side: *side, from: at - radius, to: at + radius };
         // The nearest lane in which no other ring is in the way.
         let mut out = start[index(*side)] + 3.5;
-        let mut ring = spot.edges(area, (spot.from, spot.to), (out, out + 2.0 * radius));
-        while !canvas.is_free(ring) {
+        let place =
+            |out: f64| spot.edges(area, (spot.from, spot.to), (out, out + 2.0 * radius));
+        while !canvas.is_free(place(out)) {
             out += 2.0 * radius + 1.0;
-            ring = spot.edges(area, (spot.from, spot.to), (out, out + 2.0 * radius));
         }
-        let centre = spot.point(area, at, out + radius);
-        let stem = Piece::line(spot.point(area, at, 0.5), spot.point(area, at, out));
-        canvas.strokes(vec![stem], Ink::ACCENT, 0.8);
-        canvas.path(vec![circle(centre, radius)], Some(Ink::PAPER), None);
-        canvas.strokes(vec![circle(centre, radius)], Ink::ACCENT, 0.9);
-        let baseline = centre.1 + 0.34 * canvas.size;
-        canvas.write(&word, centre.0 - word.width / 2.0, baseline, false, Ink::TEXT);
+        let ring = place(out);
         canvas.taken.push(ring);
         canvas.cover([ring[0] - 0.5, ring[1] - 0.5, ring[2] + 0.5, ring[3] + 0.5]);
         let reach = &mut canvas.reach[index(*side)];
         *reach = reach.max(out + 2.0 * radius);
+        let stem = Piece::line(spot.point(area, at, 0.5), spot.point(area, at, out));
+        rings.push(Ring {
+            centre: spot.point(area, at, out + radius),
+            radius,
+            stem,
+            word,
+        });
+    }
+    rings
+}
+
+/// Draws the rings upon the lines that pass below them.
+pub(super) fn draw_rings(canvas: &mut Canvas, rings: Vec<Ring>) {
+    if rings.is_empty() {
+        return;
+    }
+    let stems = rings.iter().map(|it| it.stem.clone()).collect();
+    canvas.strokes(stems, Ink::ACCENT, 0.8);
+    for Ring { centre, radius, word, .. } in rings {
+        canvas.path(vec![circle(centre, radius)], Some(Ink::PAPER), None);
+        canvas.strokes(vec![circle(centre, radius)], Ink::ACCENT, 0.9);
+        let baseline = centre.1 + 0.34 * canvas.size;
+        canvas.write(&word, centre.0 - word.width / 2.0, baseline, false, Ink::TEXT);
     }
 }
 
-/// Draws the dimensions.
-pub(super) fn dimensions(canvas: &mut Canvas, setter: &mut Setter<'_>, drawing: &Drawing) {
+/// Draws the dimensions; `bare` is how far the outline itself reaches on each side,
+/// with the bar of a rule but without rings.
+pub(super) fn dimensions(
+    canvas: &mut Canvas,
+    setter: &mut Setter<'_>,
+    drawing: &Drawing,
+    bare: [f64; 4],
+) {
     let mut marks: Vec<_> = drawing
         .marks
         .iter()
         .filter_map(|mark| match mark {
-            Mark::Dimension { side, along, text, tier } => Some((*side, *along, text, *tier)),
+            Mark::Dimension { side, along, text, tier } => {
+                Some((*side, *along, text, *tier))
+            }
             _ => None,
         })
         .collect();
@@ -96,15 +139,15 @@ pub(super) fn dimensions(canvas: &mut Canvas, setter: &mut Setter<'_>, drawing: 
         let level = matches!(side, Side::Top | Side::Bottom);
         let (from, to) = if level { (edges[0], edges[2]) } else { (edges[1], edges[3]) };
         let word = Word::new(setter, text, FaceId::SANS, canvas.size);
-        let middle = (from + to) / 2.0;
-        let half = (word.width / 2.0 + 2.0).max((to - from) / 2.0 - 0.1);
-        let taken = &mut lanes[index(side)];
+        let spot = Spot { side, from, to };
+        let (start, end) = taken(spot, &word);
+        let lane_of = &mut lanes[index(side)];
         let clash = |lane: u8| {
-            taken.iter().any(|it| it.0 == lane && it.1 < middle + half && middle - half < it.2)
+            lane_of.iter().any(|it| it.0 == lane && it.1 < end && start < it.2)
         };
         let lane = (tier..u8::MAX).find(|it| !clash(*it)).unwrap_or(u8::MAX);
-        taken.push((lane, middle - half, middle + half));
-        texts.push((Spot { side, from, to }, lane, word));
+        lane_of.push((lane, start, end));
+        texts.push((spot, lane, word));
     }
     // Lanes that nothing stands in take no room.
     for (spot, lane, word) in texts {
@@ -113,51 +156,85 @@ pub(super) fn dimensions(canvas: &mut Canvas, setter: &mut Setter<'_>, drawing: 
         used.sort_unstable();
         used.dedup();
         let lane = used.iter().position(|it| *it == lane).unwrap_or(0);
-        dimension(canvas, spot, start[side], lane, &word);
+        dimension(canvas, spot, (bare[side], start[side]), lane, &word);
     }
 }
 
-/// Draws one dimension in its lane.
-fn dimension(canvas: &mut Canvas, spot: Spot, start: f64, lane: usize, word: &Word) {
+/// Room that arrows take that point at a short stretch from outside.
+const OUTSIDE: f64 = 9.0;
+
+/// Half the width of an arrowhead, and its length: about 1 : 4.
+const HEAD: (f64, f64) = (1.2, 5.0);
+
+/// Shorter stretches have no room for two arrowheads.
+const SHORT: f64 = 2.0 * HEAD.1 + 2.0;
+
+/// Whether the words stand behind the stretch, since they are longer and would hide
+/// the lines that lead to it.
+fn stands_aside(spot: Spot, word: &Word) -> bool {
+    let inside = matches!(spot.side, Side::Right | Side::Bottom);
+    inside && spot.to - spot.from < word.width + 3.0
+}
+
+/// The stretch that a dimension takes in its lane.
+fn taken(spot: Spot, word: &Word) -> (f64, f64) {
+    let short = spot.to - spot.from < SHORT;
+    let more = if short { OUTSIDE } else { -0.1 };
+    let (from, to) = (spot.from - more, spot.to + more);
+    if stands_aside(spot, word) {
+        return (from, spot.to + OUTSIDE + word.width + 5.0);
+    }
+    let middle = (spot.from + spot.to) / 2.0;
+    let half = word.width / 2.0 + 2.0;
+    (from.min(middle - half), to.max(middle + half))
+}
+
+/// Draws one dimension in its lane: `bare` is where the outline ends, `start` where
+/// the lanes begin.
+fn dimension(
+    canvas: &mut Canvas,
+    spot: Spot,
+    (bare, start): (f64, f64),
+    lane: usize,
+    word: &Word,
+) {
     let (size, area) = (canvas.size, canvas.area);
-    let pitch = 1.5 * size;
     // Words stand above their line: outside it at the top and left, inside it at
     // the bottom and right.
     let outside = matches!(spot.side, Side::Top | Side::Left);
-    let near = start + 4.0 + pitch * lane as f64;
+    let near = start + 4.0 + 1.5 * size * lane as f64;
     let line = near + if outside { 2.0 } else { 1.15 * size };
-    let (words_near, words_far) =
-        if outside { (line + 2.2, line + 2.2 + 0.9 * size) } else { (near, line - 2.0) };
+    let aside = stands_aside(spot, word);
+    let (words_near, words_far) = if aside {
+        (line - 0.5 * size, line + 0.45 * size)
+    } else if outside {
+        (line + 2.2, line + 2.2 + 0.9 * size)
+    } else {
+        (near, line - 2.0)
+    };
     let (from, to) = (spot.from, spot.to);
     let point = |along: f64, out: f64| spot.point(area, along, out);
-    let gap = start + 1.5;
-    canvas.path(
-        vec![
-            Piece::line(point(from, gap), point(from, line + 2.5)),
-            Piece::line(point(to, gap), point(to, line + 2.5)),
-        ],
-        None,
-        Some(thin(Ink::QUIET)),
-    );
-    let (long, slim) = (5.0, 1.1);
-    let mut heads = Vec::new();
-    let mut strokes = Vec::new();
-    if to - from >= 2.0 * long + 2.0 {
-        strokes.push(Piece::line(point(from, line), point(to, line)));
-        heads.push(head(point(to, line), point(from, line), long, slim));
-        heads.push(head(point(from, line), point(to, line), long, slim));
+    let ends =
+        [from, to].map(|it| Piece::line(point(it, bare + 1.5), point(it, line + 2.5)));
+    canvas.path(ends.to_vec(), None, Some(thin(Ink::QUIET)));
+    let (slim, long) = HEAD;
+    // Where it is too short for arrows inside, they point at it from outside.
+    let reach = if to - from >= SHORT { 0.0 } else { OUTSIDE - 1.0 };
+    let (tail, tip) = (point(from - reach, line), point(to + reach, line));
+    canvas.path(vec![Piece::line(tail, tip)], None, Some(thin(Ink::QUIET)));
+    let heads = if reach > 0.0 {
+        [
+            head(tail, point(from, line), long, slim),
+            head(tip, point(to, line), long, slim),
+        ]
     } else {
-        // Too short for arrows inside: they point at it from outside.
-        strokes.push(Piece::line(point(from - 8.0, line), point(to + 8.0, line)));
-        heads.push(head(point(from - 9.0, line), point(from, line), long, slim));
-        heads.push(head(point(to + 9.0, line), point(to, line), long, slim));
-    }
-    canvas.path(strokes, None, Some(thin(Ink::QUIET)));
-    canvas.path(heads, Some(Ink::QUIET), None);
-    let middle = (from + to) / 2.0;
+        [head(tip, tail, long, slim), head(tail, tip, long, slim)]
+    };
+    canvas.path(heads.to_vec(), Some(Ink::QUIET), None);
     let half = word.width / 2.0;
-    let words =
-        spot.edges(area, (middle - half - 1.0, middle + half + 1.0), (words_near, words_far));
+    let middle = if aside { to + OUTSIDE + 2.0 + half } else { (from + to) / 2.0 };
+    let along = (middle - half - 1.0, middle + half + 1.0);
+    let words = spot.edges(area, along, (words_near, words_far));
     // Lines of dimensions further out may pass: they end at the words.
     canvas.blank(words, Ink::PAPER);
     if matches!(spot.side, Side::Left | Side::Right) {
@@ -166,9 +243,8 @@ fn dimension(canvas: &mut Canvas, spot: Spot, start: f64, lane: usize, word: &Wo
         canvas.write(word, middle - half, words[3] - 0.2 * size, false, Ink::TEXT);
     }
     canvas.taken.push(words);
-    let ends = spot.edges(area, (from.min(to - 1.0), to), (0.0, line + 2.5));
     canvas.cover(words);
-    canvas.cover(ends);
+    canvas.cover(spot.edges(area, (from - 0.3, to + 0.3), (0.0, line + 2.5)));
     let reach = &mut canvas.reach[index(spot.side)];
     *reach = reach.max(words_far.max(line + 2.5));
 }
@@ -179,10 +255,26 @@ fn circle((x, y): (f64, f64), radius: f64) -> Piece {
     Piece {
         start: (x + radius, y),
         steps: vec![
-            PathStep::Curve([(x + radius, y + handle), (x + handle, y + radius), (x, y + radius)]),
-            PathStep::Curve([(x - handle, y + radius), (x - radius, y + handle), (x - radius, y)]),
-            PathStep::Curve([(x - radius, y - handle), (x - handle, y - radius), (x, y - radius)]),
-            PathStep::Curve([(x + handle, y - radius), (x + radius, y - handle), (x + radius, y)]),
+            PathStep::Curve([
+                (x + radius, y + handle),
+                (x + handle, y + radius),
+                (x, y + radius),
+            ]),
+            PathStep::Curve([
+                (x - handle, y + radius),
+                (x - radius, y + handle),
+                (x - radius, y),
+            ]),
+            PathStep::Curve([
+                (x - radius, y - handle),
+                (x - handle, y - radius),
+                (x, y - radius),
+            ]),
+            PathStep::Curve([
+                (x + handle, y - radius),
+                (x + radius, y - handle),
+                (x + radius, y),
+            ]),
         ],
         closed: true,
     }

@@ -94,7 +94,9 @@ pub(super) fn pattern(fill: Fill) -> Option<Pattern> {
             }
             Some(Pattern { lines, width: 0.45, ink: HATCH })
         }
-        Fill::Waste => Some(Pattern { lines: [lines(45.0, 8.0), None], width: 0.5, ink: HATCH }),
+        Fill::Waste => {
+            Some(Pattern { lines: [lines(45.0, 8.0), None], width: 0.5, ink: HATCH })
+        }
         Fill::Kept => {
             let dots = dashes(0.0, 6.0, 0.0, 6.0);
             Some(Pattern { lines: [dots, None], width: 1.1, ink: HATCH })
@@ -121,13 +123,13 @@ fn lines_within(polygon: &[(f64, f64)], set: Lines, bounds: Edges) -> Vec<Piece>
     let mut pieces = Vec::new();
     // A page has room for a thousand lines; more would be a fault.
     while offset < most && pieces.len() < 4000 {
-        if let Some((from, to)) = cross(polygon, across, along, offset) {
-            if to - from > 1.0 {
-                let point = |t: f64| {
-                    (offset * across.0 + t * along.0, offset * across.1 + t * along.1)
-                };
-                pieces.push(Piece::line(point(from), point(to)));
-            }
+        if let Some((from, to)) = cross(polygon, across, along, offset)
+            && to - from > 1.0
+        {
+            let point = |t: f64| {
+                (offset * across.0 + t * along.0, offset * across.1 + t * along.1)
+            };
+            pieces.push(Piece::line(point(from), point(to)));
         }
         offset += set.gap;
     }
@@ -189,7 +191,9 @@ mod tests {
         for tint in TINTS {
             assert!(Ink(tint).contrast(Ink::TEXT) >= 7.0);
         }
-        for color in [[0, 0, 0], [255, 0, 0], [0, 64, 0], [255, 255, 255], [128, 128, 128]] {
+        for color in
+            [[0, 0, 0], [255, 0, 0], [0, 64, 0], [255, 255, 255], [128, 128, 128]]
+        {
             let fill = Fill::Face { index: 0, color: Some(color), turn: Turn::None };
             assert!(ground(fill).unwrap().contrast(Ink::TEXT) >= 7.0);
         }
@@ -203,7 +207,9 @@ mod tests {
             let pieces = lines_within(&square, *set, [10.0, 10.0, 50.0, 30.0]);
             assert!(!pieces.is_empty());
             for piece in pieces {
-                let crate::page::PathStep::To(x, y) = piece.steps[0] else { panic!("a line") };
+                let crate::page::PathStep::To(x, y) = piece.steps[0] else {
+                    panic!("a line")
+                };
                 for (x, y) in [piece.start, (x, y)] {
                     assert!((9.999..50.001).contains(&x) && (9.999..30.001).contains(&y));
                 }

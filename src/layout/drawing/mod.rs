@@ -41,7 +41,11 @@ pub(crate) fn picture(
 }
 
 /// How wide and high a drawing is at a scale, with all that stands outside.
-pub(crate) fn extent(setter: &mut Setter<'_>, drawing: &Drawing, scale: Scale) -> (f64, f64) {
+pub(crate) fn extent(
+    setter: &mut Setter<'_>,
+    drawing: &Drawing,
+    scale: Scale,
+) -> (f64, f64) {
     let [left, top, right, bottom] =
         draw(setter, drawing, scale, Owner::Tag(TagId::ROOT)).bounds;
     (right - left, bottom - top)
@@ -49,7 +53,12 @@ pub(crate) fn extent(setter: &mut Setter<'_>, drawing: &Drawing, scale: Scale) -
 
 /// Draws from the bottom upwards: areas and lines, then what is outside, then the
 /// names, which look for a place that is free.
-fn draw(setter: &mut Setter<'_>, drawing: &Drawing, scale: Scale, owner: Owner) -> Canvas {
+fn draw(
+    setter: &mut Setter<'_>,
+    drawing: &Drawing,
+    scale: Scale,
+    owner: Owner,
+) -> Canvas {
     let mut canvas = Canvas::new(setter, drawing, scale, owner);
     for mark in &drawing.marks {
         match mark {
@@ -66,10 +75,13 @@ fn draw(setter: &mut Setter<'_>, drawing: &Drawing, scale: Scale, owner: Owner) 
             | Mark::CutNumber { .. } => {}
         }
     }
-    let outside = names::inside(&mut canvas, setter, drawing);
+    shapes::edge_again(&mut canvas, drawing);
     names::arrows(&mut canvas, drawing);
-    dimensions::rings(&mut canvas, setter, drawing);
-    dimensions::dimensions(&mut canvas, setter, drawing);
+    let outside = names::inside(&mut canvas, setter, drawing);
+    let bare = canvas.reach;
+    let rings = dimensions::rings(&mut canvas, setter, drawing);
+    dimensions::dimensions(&mut canvas, setter, drawing, bare);
+    dimensions::draw_rings(&mut canvas, rings);
     names::leaders(&mut canvas, setter, outside);
     canvas
 }

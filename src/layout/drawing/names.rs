@@ -76,12 +76,20 @@ pub(super) fn inside(
 /// The first of the areas that may hide what lies in a box: those drawn after the
 /// area that is this box, or else after the last one that holds it.
 fn above(canvas: &Canvas, edges: Edges) -> usize {
-    let same = |it: &Edges| it.iter().zip(edges).all(|(one, two)| (one - two).abs() < 0.01);
+    let same =
+        |it: &Edges| it.iter().zip(edges).all(|(one, two)| (one - two).abs() < 0.01);
     let held = |it: &Edges| within(edges, inset(*it, -0.01));
     let last = |test: &dyn Fn(&Edges) -> bool| {
         canvas.drawn.iter().rposition(|it| test(&it.edges)).map(|it| it + 1)
     };
     last(&same).or_else(|| last(&held)).unwrap_or(0)
+}
+
+/// The part of an area that signs may stand in; the whole box where no area is.
+fn core_of(canvas: &Canvas, edges: Edges) -> Edges {
+    let drawn = canvas.drawn[..above(canvas, edges)].last();
+    let same = drawn.filter(|it| within(it.edges, inset(edges, -0.01)));
+    same.map_or(edges, |it| it.core)
 }
 
 /// Writes a name at the first of several places in its box that is free.
@@ -104,7 +112,7 @@ fn write(
     // Capitals reach up 0.66 em, tails down 0.22 em.
     let height = 0.88 * size + leading * (lines.len() - 1) as f64;
     let (across, down) = if upwards { (height, width) } else { (width, height) };
-    let room = inset(edges, AIR + 0.5);
+    let room = inset(core_of(canvas, edges), AIR + 0.5);
     let (free_x, free_y) = (room[2] - room[0] - across, room[3] - room[1] - down);
     if free_x < 0.0 || free_y < 0.0 {
         return false;
@@ -130,10 +138,7 @@ fn write(
         if hidden || !canvas.is_free(spot) {
             continue;
         }
-        let ground = canvas.drawn.iter().rev().find(|it| within(spot, inset(it.edges, -0.1)));
-        if let Some(ground) = ground.and_then(|it| it.ground) {
-            canvas.blank(spot, ground);
-        }
+        canvas.clear(spot);
         for (line, word) in (0_u8..).zip(lines) {
             let along = (width - word.width) / 2.0;
             let below = 0.66 * size + leading * f64::from(line);
@@ -151,7 +156,11 @@ fn write(
 }
 
 /// Writes the names that found no place inside, beside the drawing.
-pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Vec<Homeless>) {
+pub(super) fn leaders(
+    canvas: &mut Canvas,
+    setter: &mut Setter<'_>,
+    homeless: Vec<Homeless>,
+) {
     if homeless.is_empty() {
         return;
     }
@@ -188,7 +197,8 @@ pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Ve
             let y = top + 0.66 * size + leading * f64::from(line);
             canvas.write(word, x, y, false, Ink::TEXT);
         }
-        let from = (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
+        let from =
+            (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
         canvas.path(vec![Piece::line(from, at)], None, Some(thin(Ink::TEXT)));
         let dot = Line { ink: Ink::TEXT, width: 2.2, dash: Vec::new(), round: true };
         canvas.path(vec![Piece::line(at, at)], None, Some(dot));
@@ -201,7 +211,8 @@ pub(super) fn leaders(canvas: &mut Canvas, setter: &mut Setter<'_>, homeless: Ve
 fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
     const PARTS: [f64; 5] = [0.5, 0.3, 0.7, 0.12, 0.88];
     let hiding = &canvas.drawn[above(canvas, edges)..];
-    let points = PARTS.iter().flat_map(|down| PARTS.iter().map(move |across| (*across, *down)));
+    let points =
+        PARTS.iter().flat_map(|down| PARTS.iter().map(move |across| (*across, *down)));
     let points = points.map(|(across, down)| {
         (
             edges[0] + (edges[2] - edges[0]) * across,
@@ -210,13 +221,14 @@ fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
     });
     let dot = |(x, y): (f64, f64)| [x - 1.5, y - 1.5, x + 1.5, y + 1.5];
     let seen = |it: &(f64, f64)| {
-        canvas.is_free(dot(*it)) && hiding.iter().all(|area| !overlap(area.edges, dot(*it)))
+        canvas.is_free(dot(*it))
+            && hiding.iter().all(|area| !overlap(area.edges, dot(*it)))
     };
     let middle = ((edges[0] + edges[2]) / 2.0, (edges[1] + edges[3]) / 2.0);
     points.clone().find(seen).unwrap_or(middle)
 }
 
-/// Draws the arrows that show how patterns stand.
+/// Draws the arrows that show how patterns stand; names find their place afterwards.
 pub(super) fn arrows(canvas: &mut Canvas, drawing: &Drawing) {
     for mark in &drawing.marks {
         let Mark::Runs { rect, turn, both_ways } = mark else { continue };
@@ -225,7 +237,7 @@ pub(super) fn arrows(canvas: &mut Canvas, drawing: &Drawing) {
         let long = (0.7 * short).clamp(7.0, 20.0);
         let upright = !turn.swaps();
         let (across, down) = if upright { (5.0, long) } else { (long, 5.0) };
-        let room = inset(edges, 3.0);
+        let room = inset(core_of(canvas, edges), 3.0);
         let (free_x, free_y) =
             ((room[2] - room[0] - across).max(0.0), (room[3] - room[1] - down).max(0.0));
         // Corners first: the middle belongs to the name.
@@ -243,24 +255,25 @@ pub(super) fn arrows(canvas: &mut Canvas, drawing: &Drawing) {
             let (x, y) = (room[0] + free_x * fx, room[1] + free_y * fy);
             [x - 1.0, y - 1.0, x + across + 1.0, y + down + 1.0]
         };
-        let spot = SPOTS.iter().map(|it| place(*it)).find(|it| canvas.is_free(*it));
-        let spot = spot.unwrap_or_else(|| place(SPOTS[0]));
-        if let Some(ground) = canvas
-            .drawn
-            .iter()
-            .rev()
-            .find(|it| within(spot, inset(it.edges, -0.1)))
-            .and_then(|it| it.ground)
-        {
-            canvas.blank(spot, ground);
-        }
+        let covering = &canvas.drawn[above(canvas, edges)..];
+        let seen = |spot: &Edges| covering.iter().all(|it| !overlap(it.edges, *spot));
+        let spots = SPOTS.map(place);
+        let spot = spots.iter().find(|it| canvas.is_free(**it) && seen(it));
+        let spot = spot.or_else(|| spots.iter().find(|it| seen(it))).unwrap_or(&spots[0]);
+        let spot = *spot;
+        canvas.clear(spot);
         arrow(canvas, inset(spot, 1.0), *turn, *both_ways);
         canvas.taken.push(spot);
     }
 }
 
 /// One arrow filling a box.
-fn arrow(canvas: &mut Canvas, [left, top, right, bottom]: Edges, turn: Turn, both_ways: bool) {
+fn arrow(
+    canvas: &mut Canvas,
+    [left, top, right, bottom]: Edges,
+    turn: Turn,
+    both_ways: bool,
+) {
     let (x, y) = ((left + right) / 2.0, (top + bottom) / 2.0);
     let (tail, tip) = match turn {
         Turn::None => ((x, bottom), (x, top)),
@@ -268,7 +281,11 @@ fn arrow(canvas: &mut Canvas, [left, top, right, bottom]: Edges, turn: Turn, bot
         Turn::Right => ((left, y), (right, y)),
         Turn::Left => ((right, y), (left, y)),
     };
-    canvas.path(vec![Piece::line(tail, tip)], None, Some(Line { width: 0.9, ..thin(Ink::TEXT) }));
+    canvas.path(
+        vec![Piece::line(tail, tip)],
+        None,
+        Some(Line { width: 0.9, ..thin(Ink::TEXT) }),
+    );
     let mut heads = vec![head(tail, tip, 6.0, 2.3)];
     if both_ways {
         heads.push(head(tip, tail, 6.0, 2.3));

@@ -67,7 +67,9 @@ fn ruler(canvas: &mut Canvas, setter: &mut Setter<'_>, rect: Rect, marks: &Marks
     let size = canvas.size;
     let baseline = top + height + 0.95 * size;
     let mut free = f64::NEG_INFINITY;
-    for tick in (0..=ticks.min(4000)).step_by(usize::try_from(marks.numbered).unwrap_or(1)) {
+    for tick in
+        (0..=ticks.min(4000)).step_by(usize::try_from(marks.numbered).unwrap_or(1))
+    {
         let number = (tick / marks.each).to_string();
         let word = Word::new(setter, &number, FaceId::SANS, size);
         let x = left + canvas.on(marks.step * tick) - word.width / 2.0;

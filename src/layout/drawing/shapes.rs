@@ -1,6 +1,8 @@
 //! Outlines with their fills, lines, and the edge that lies at the rule.
 
+use crate::document::Drawing;
 use crate::document::Fill;
+use crate::document::Mark;
 use crate::document::Stroke;
 use crate::geom::Rect;
 use crate::geom::Shape;
@@ -10,7 +12,7 @@ use crate::page::Line;
 use crate::page::PathStep;
 use crate::page::Piece;
 
-use super::canvas::{Canvas, Drawn, Edges, index, look};
+use super::canvas::{Canvas, Drawn, Edges, index, inset, look, within};
 use super::hatch;
 
 /// How far a handle of a quarter of a circle reaches, in radii.
@@ -35,14 +37,33 @@ pub(super) fn area(
             canvas.path(pieces, None, Some(line));
         }
     }
-    canvas.drawn.push(Drawn { edges, ground });
+    canvas.drawn.push(Drawn { edges, core: core(edges, shape), ground });
     if let Some(stroke) = line {
         let line = look(stroke);
         let half = line.width / 2.0;
         canvas.path(vec![piece], None, Some(line));
-        canvas.cover([edges[0] - half, edges[1] - half, edges[2] + half, edges[3] + half]);
+        canvas.cover([
+            edges[0] - half,
+            edges[1] - half,
+            edges[2] + half,
+            edges[3] + half,
+        ]);
     }
     canvas.cover(edges);
+}
+
+/// Draws the outline of the lowest area again where what lies on it has covered the
+/// inner half of its line.
+pub(super) fn edge_again(canvas: &mut Canvas, drawing: &Drawing) {
+    let Some(Mark::Area { rect, shape, line: Some(stroke), .. }) = drawing.marks.first()
+    else {
+        return;
+    };
+    let edges = canvas.edges(*rect);
+    let held = canvas.drawn.iter().all(|it| within(it.edges, inset(edges, -0.01)));
+    if canvas.drawn.len() > 1 && held {
+        canvas.path(vec![outline(edges, *shape)], None, Some(look(*stroke)));
+    }
 }
 
 /// A straight line.
@@ -112,6 +133,26 @@ fn outline([left, top, right, bottom]: Edges, shape: Shape) -> Piece {
     }
 }
 
+/// The largest part of a shape that is a box, with a little air.
+fn core(edges: Edges, shape: Shape) -> Edges {
+    let [left, top, right, bottom] = edges;
+    let (width, height) = (right - left, bottom - top);
+    // An oval holds a box of 1/√2 of its width and height.
+    let by = match shape {
+        Shape::Rectangle => 0.0,
+        Shape::Rounded => 0.055,
+        Shape::Circle | Shape::Oval => 0.15,
+        Shape::Tag => 0.14,
+    };
+    let (dx, dy) = match shape {
+        Shape::Rounded => (by * width.min(height), by * width.min(height)),
+        Shape::Rectangle | Shape::Circle | Shape::Oval | Shape::Tag => {
+            (by * width, by * height)
+        }
+    };
+    [left + dx, top + dy, right - dx, bottom - dy]
+}
+
 /// A box with corners that are quarters of an ellipse.
 fn rounded([left, top, right, bottom]: Edges, rx: f64, ry: f64) -> Piece {
     let (hx, hy) = (rx * (1.0 - HANDLE), ry * (1.0 - HANDLE));
@@ -119,7 +160,11 @@ fn rounded([left, top, right, bottom]: Edges, rx: f64, ry: f64) -> Piece {
         PathStep::To(right - rx, top),
         PathStep::Curve([(right - hx, top), (right, top + hy), (right, top + ry)]),
         PathStep::To(right, bottom - ry),
-        PathStep::Curve([(right, bottom - hy), (right - hx, bottom), (right - rx, bottom)]),
+        PathStep::Curve([
+            (right, bottom - hy),
+            (right - hx, bottom),
+            (right - rx, bottom),
+        ]),
         PathStep::To(left + rx, bottom),
         PathStep::Curve([(left + hx, bottom), (left, bottom - hy), (left, bottom - ry)]),
         PathStep::To(left, top + ry),
@@ -140,7 +185,10 @@ fn corners(piece: &Piece) -> Vec<(f64, f64)> {
                     let t = f64::from(part) / 8.0;
                     let u = 1.0 - t;
                     let mix = |a: f64, b: f64, c: f64, d: f64| {
-                        u * u * u * a + 3.0 * u * u * t * b + 3.0 * u * t * t * c + t * t * t * d
+                        u * u * u * a
+                            + 3.0 * u * u * t * b
+                            + 3.0 * u * t * t * c
+                            + t * t * t * d
                     };
                     points.push((
                         mix(from.0, one.0, two.0, to.0),

@@ -1,5 +1,7 @@
 //! Parts of one size are one kind for the search; this leads there and back.
 
+use std::collections::BTreeMap;
+
 use crate::geom::Size;
 use crate::plan::cut::{Kind, Leaf, Part, Pattern, Token, Tree, Turning};
 
@@ -17,21 +19,18 @@ pub(crate) struct Kinds {
 /// 2 × 3 and 3 × 2 are one kind. Parts of which none is wanted are left out.
 pub(crate) fn kinds(parts: &[Part]) -> Kinds {
     let mut merged = Kinds { kinds: Vec::new(), parts: Vec::new() };
+    let mut seen: BTreeMap<(Size, bool), usize> = BTreeMap::new();
     for (index, part) in parts.iter().enumerate().filter(|(_, part)| part.count > 0) {
         let free = part.turning == Turning::Free;
         let size = if free { laid_long(part.size) } else { part.size };
-        let alike = merged.kinds.iter().position(|it| it.size == size && it.free == free);
-        match alike {
-            Some(kind) => {
-                let count = &mut merged.kinds[kind].count;
-                *count = count.saturating_add(part.count);
-                merged.parts[kind].push(index);
-            }
-            None => {
-                merged.kinds.push(Kind { size, free, count: part.count });
-                merged.parts.push(vec![index]);
-            }
+        let kind = *seen.entry((size, free)).or_insert(merged.kinds.len());
+        if kind == merged.kinds.len() {
+            merged.kinds.push(Kind { size, free, count: 0 });
+            merged.parts.push(Vec::new());
         }
+        let count = &mut merged.kinds[kind].count;
+        *count = count.saturating_add(part.count);
+        merged.parts[kind].push(index);
     }
     merged
 }
@@ -47,6 +46,9 @@ pub(crate) fn parts_in_patterns(
     parts: &[Part],
 ) -> Vec<Pattern> {
     let mut wanted: Vec<u32> = parts.iter().map(|part| part.count).collect();
+    // For each kind, its parts of which some are still wanted, the next one last.
+    let mut open: Vec<Vec<usize>> = merged.parts.clone();
+    open.iter_mut().for_each(|parts| parts.reverse());
     let mut named = Vec::new();
     for pattern in patterns {
         let leaves: Vec<(usize, bool)> = pattern
@@ -60,7 +62,12 @@ pub(crate) fn parts_in_patterns(
             .collect();
         let mut copies = pattern.copies;
         while copies > 0 {
-            let (chosen, run) = choose(&leaves, copies, &mut wanted, merged);
+            let (chosen, run) = choose(&leaves, copies, &mut wanted, &open);
+            for parts in &mut open {
+                while parts.last().is_some_and(|part| wanted[*part] == 0) {
+                    parts.pop();
+                }
+            }
             let mut chosen = chosen.iter().zip(&leaves).map(|(part, (kind, turned))| {
                 part.map_or(Leaf::Waste, |part| {
                     let crossed = parts[part].size != merged.kinds[*kind].size;
@@ -80,20 +87,20 @@ fn choose(
     leaves: &[(usize, bool)],
     copies: u32,
     wanted: &mut [u32],
-    merged: &Kinds,
+    open: &[Vec<usize>],
 ) -> (Vec<Option<usize>>, u32) {
     let mut taken = vec![0_u32; wanted.len()];
     let mut run = copies;
     let mut chosen = Vec::with_capacity(leaves.len());
     for (kind, _) in leaves {
-        let of_kind = merged.parts.get(*kind).map_or(&[][..], Vec::as_slice);
+        let of_kind = open.get(*kind).map_or(&[][..], Vec::as_slice);
         let room = |part: usize| wanted[part] / (taken[part] + 1);
         // The first part that wants as many as there are sheets, else the one
         // that wants most.
-        let enough = of_kind.iter().copied().find(|part| room(*part) >= run);
+        let enough = of_kind.iter().rev().copied().find(|part| room(*part) >= run);
         let most = || {
             let with_room = of_kind.iter().copied().filter(|part| room(*part) > 0);
-            with_room.rev().max_by_key(|part| room(*part))
+            with_room.max_by_key(|part| room(*part))
         };
         let part = enough.or_else(most);
         if let Some(part) = part {

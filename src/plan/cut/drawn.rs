@@ -6,7 +6,6 @@
 
 use crate::geom::{Length, Rect, Size, Unit};
 use crate::plan::cut::{Leaf, Part, Tree};
-use crate::plan::say;
 
 /// How a sheet is drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -59,7 +58,7 @@ pub fn drawn(sheet: Size, tree: &Tree, parts: &[Part], pencil: &Pencil) -> Strin
         let top = at(&ys, &lines, rect.y);
         let bottom = at(&ys, &lines, rect.bottom());
         canvas.frame(left, top, right, bottom);
-        let size = say::size(rect.size, pencil.unit);
+        let size = rect.size.show(pencil.unit);
         let (name, filling) = match placed.leaf {
             Leaf::Part { part, turned } => {
                 let letter = parts.get(part).map_or("?", |it| it.letter.as_str());

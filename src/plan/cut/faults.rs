@@ -4,8 +4,8 @@ use crate::diag::{Diagnostic, rules};
 use crate::geom::{Length, Size};
 use crate::plan::cut::paper::trimmer;
 use crate::plan::cut::{Part, PartOf, Turning};
-use crate::plan::say;
 use crate::project::{Paper, Project, StockSheet, Trimmer};
+use crate::standards::{FORMATS, Format, FormatKind};
 
 /// What a part is called in messages.
 pub(crate) fn called(project: &Project, part: PartOf) -> String {
@@ -26,7 +26,7 @@ pub(crate) fn fits_none(
 ) -> Diagnostic {
     let unit = project.unit;
     let name = called(project, part.of);
-    let needs = say::size(part.size, unit);
+    let needs = part.size.show(unit);
     let turned = part.turning == Turning::Free;
     let lies_on =
         |sheet: Size| part.size.fits(sheet) || (turned && part.size.turned().fits(sheet));
@@ -34,14 +34,14 @@ pub(crate) fn fits_none(
         let longest = trimmer(project).longest_cut.unwrap_or_default();
         let message = format!(
             "`{name}` can't be cut from {}: the trimmer's longest cut is {}",
-            say::size(sheet.size, unit),
-            say::length(longest, unit),
+            sheet.size.show(unit),
+            longest.show(unit),
         );
         return Diagnostic::new(&rules::CUT_TOO_LONG, part.site, message)
             .help("take a longer trimmer, or smaller sheets");
     }
     let largest = sheets.iter().map(|sheet| sheet.size).max_by_key(|size| size.area());
-    let largest = say::size(largest.unwrap_or_default(), unit);
+    let largest = largest.unwrap_or_default().show(unit);
     let name_of_paper = &paper.name.words;
     let message = format!(
         "`{name}` is {needs}, and no sheet of `{name_of_paper}` is so large ({largest})"
@@ -53,7 +53,18 @@ pub(crate) fn fits_none(
             "it would fit after a quarter turn, but its pattern or fold must not be turned",
         );
     }
+    if let Some(format) = smallest_format(lies_on) {
+        let size = format.size().show(unit);
+        note = note.help(format!("a sheet of {} ({size}) would do", format.name));
+    }
     note
+}
+
+/// The smallest standard sheet on which something lies, either way round.
+fn smallest_format(lies_on: impl Fn(Size) -> bool) -> Option<&'static Format> {
+    let sheets = FORMATS.iter().filter(|format| format.kind == FormatKind::Sheet);
+    let large = sheets.filter(|it| lies_on(it.size()) || lies_on(it.size().turned()));
+    large.min_by_key(|format| format.size().area())
 }
 
 /// The sheets at hand don't do, and no size can be bought.
@@ -87,12 +98,12 @@ pub(crate) fn note_sizes_off_the_marks(
             let message = format!(
                 "`{}` is {} {word}, between two marks of the trimmer",
                 called(project, part.of),
-                say::length(length, project.unit),
+                length.show(project.unit),
             );
             let help = format!(
                 "the nearest marks are {} and {}",
-                say::length(below, project.unit),
-                say::length(below + trimmer.marks, project.unit),
+                below.show(project.unit),
+                (below + trimmer.marks).show(project.unit),
             );
             let note = Diagnostic::new(&rules::SIZE_OFF_THE_MARKS, part.site, message);
             notes.push(note.help(help));

@@ -20,9 +20,8 @@
 use serde::{Deserialize, Serialize};
 
 use crate::geom::{Axis, Length, Size, Unit};
-
-use crate::plan::cut::{Leaf, PaperCut, Part, Pattern, Token, Tree, Turning, called};
-use crate::plan::say;
+use crate::plan::cut::called;
+use crate::plan::cut::{Leaf, PaperCut, Part, Pattern, Token, Tree, Turning};
 use crate::project::{PaperId, Project};
 
 /// The plans of all papers.
@@ -84,7 +83,7 @@ pub enum KeptFault {
 impl KeptFault {
     /// The fault as a lower-case phrase, lengths in a unit.
     pub fn message(&self, unit: Unit) -> String {
-        let size = |it: &Size| say::size(*it, unit);
+        let size = |it: &Size| it.show(unit);
         match self {
             Self::NotReadable(why) => format!("the kept plan can't be read: {why}"),
             Self::OtherVersion(version) => {

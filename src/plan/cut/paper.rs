@@ -10,7 +10,6 @@ use crate::plan::cut::{
     Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay, schedule, solve,
     tidy,
 };
-use crate::plan::say;
 use crate::plan::uses::Kits;
 use crate::project::{
     PaperId, Project, Stock, StockSheet, ToolKind, Trimmer, TrimmerKind,
@@ -47,7 +46,7 @@ pub(crate) fn cut_paper(
         }
         return None;
     }
-    if solution.patterns.is_empty() && !merged.kinds.is_empty() {
+    if !enough(&problem, &solution) {
         notes.push(not_enough(described));
         return None;
     }
@@ -135,16 +134,27 @@ pub(crate) fn trimmer(project: &Project) -> Trimmer {
     })
 }
 
-/// The sheets that a plan may use. A plan that each person carries out can't count
+/// Whether there is a plan, and no sheet in it that is not to be had.
+fn enough(problem: &Problem, solution: &Solution) -> bool {
+    let have = problem.sheets.iter().enumerate().all(|(index, sheet)| {
+        let used = solution.patterns.iter().filter(|(kind, ..)| *kind == index);
+        let used = used.fold(0_u32, |all, (.., copies)| all.saturating_add(*copies));
+        sheet.at_hand.is_none_or(|at_hand| used <= at_hand)
+    });
+    have && (problem.kinds.is_empty() || !solution.patterns.is_empty())
+}
+
+/// The sheets that a plan may use, those that can be bought first. A plan that each person carries out can't count
 /// on the few that are at hand, where others can be bought.
 fn usable(sheets: &[StockSheet], kits: &Kits) -> Vec<StockSheet> {
     let bought = sheets.iter().filter(|sheet| sheet.at_hand.is_none());
     let bought: Vec<StockSheet> = bought.copied().collect();
     if kits.apart && kits.total() > 1 && !bought.is_empty() {
-        bought
-    } else {
-        sheets.to_vec()
+        return bought;
     }
+    let mut all = sheets.to_vec();
+    all.sort_by_key(|sheet| sheet.at_hand.is_some());
+    all
 }
 
 fn problem(
@@ -212,9 +222,9 @@ fn scraps(
         let message = format!(
             "`{}` needs {}, but the scraps of `{}` are only sure to be {}",
             called(project, part.of),
-            say::size(part.size, project.unit),
+            part.size.show(project.unit),
             described.name.words,
-            say::size(size, project.unit),
+            size.show(project.unit),
         );
         Diagnostic::new(&rules::PART_FITS_NO_SHEET, part.site, message)
             .label(described.name.site, "the paper it is cut from")

@@ -249,11 +249,11 @@ impl Hands<'_> {
     }
 }
 
-/// A cut that only frees a part from waste is not counted as a turn.
+/// A cut that only frees a part from what is left over is not counted as a turn.
 fn only_trims(first: &Tree, second: &Tree) -> bool {
     let part = |tree: &Tree| matches!(tree, Tree::Leaf(Leaf::Part { .. }));
-    let waste = |tree: &Tree| matches!(tree, Tree::Leaf(Leaf::Waste));
-    (part(first) && waste(second)) || (waste(first) && part(second))
+    let left = |tree: &Tree| matches!(tree, Tree::Leaf(Leaf::Waste | Leaf::Keep));
+    (part(first) && left(second)) || (left(first) && part(second))
 }
 
 impl fmt::Display for ReplayFault {

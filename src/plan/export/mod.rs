@@ -7,8 +7,8 @@ mod shape;
 
 use crate::diag::{Diagnostic, Severity};
 use crate::geom::{self, Axis, Unit};
+use crate::plan::Plan;
 use crate::plan::cut::{self, How, PaperCut, PartOf, Token, Turning, called};
-use crate::plan::{Plan, say};
 use crate::project::{Project, Stock};
 use crate::source::Sources;
 
@@ -69,7 +69,7 @@ struct Writer<'a> {
 
 impl<'a> Writer<'a> {
     fn length(&self, length: geom::Length) -> shape::Length {
-        let text = say::length(length, self.project.unit);
+        let text = length.show(self.project.unit);
         shape::Length { text, units: length.units() }
     }
 

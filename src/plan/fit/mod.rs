@@ -12,7 +12,6 @@ pub use card::{Clearance, Fit, Room};
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Length, Unit};
 use crate::plan::fronts::Front;
-use crate::plan::say;
 use crate::project::{Base, Project};
 use crate::standards::post::Measure;
 
@@ -59,8 +58,8 @@ fn too_thick_for_envelope<'a>(
         card.words,
         if fit.card_estimated { "about " } else { "" },
         tenths(fit.card_thickness),
-        say::size(clearance.envelope, project.unit),
-        say::length(clearance.spare.short(), Unit::Mm),
+        clearance.envelope.show(project.unit),
+        clearance.spare.short().show(Unit::Mm),
     );
     Some(
         Diagnostic::new(&rules::CARD_TOO_THICK_FOR_ENVELOPE, site, message)
@@ -95,5 +94,5 @@ fn tenths(length: Length) -> String {
     let tenth = Length::MM.units() / 10;
     let up = length.units().div_euclid(tenth)
         + i64::from(length.units().rem_euclid(tenth) != 0);
-    say::length(Length::from_units(up * tenth), Unit::Mm)
+    (Length::from_units(up * tenth)).show(Unit::Mm)
 }

@@ -2,7 +2,6 @@
 
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Axis, Length, Rect, Side, Size, Turn, Unit};
-use crate::plan::say;
 use crate::plan::uses::{face_of, name_of, paper_of, runs};
 use crate::project::{Layer, Project, Runs};
 
@@ -46,12 +45,12 @@ impl Ground<'_> {
         if has < needs {
             let message = format!(
                 "`{name}` is {} {word}, but {} is {}: {} short of going from edge to edge",
-                say::length(has, unit),
+                has.show(unit),
                 self.name,
-                say::length(needs, unit),
-                say::length(needs - has, unit),
+                needs.show(unit),
+                (needs - has).show(unit),
             );
-            let help = format!("make it {} {word}", say::length(needs, unit));
+            let help = format!("make it {} {word}", needs.show(unit));
             let note = Diagnostic::new(&rules::LAYER_DOES_NOT_REACH, layer.site, message);
             notes.push(note.help(help));
             return;
@@ -61,7 +60,7 @@ impl Ground<'_> {
             if missing > Length::ZERO {
                 let message = format!(
                     "`{name}` lies {} in from the {} edge, which it is to reach",
-                    say::length(missing, unit),
+                    missing.show(unit),
                     side_word(side),
                 );
                 let note =
@@ -93,24 +92,24 @@ impl Ground<'_> {
             let (has, room) = (outer.size.along(axis), self.size.along(axis));
             let message = format!(
                 "`{name}` hangs {} over the {} edge of {}",
-                say::length(over, unit),
+                over.show(unit),
                 side_word(side),
                 self.name,
             );
             let help = if has > room {
                 format!(
                     "it is {} {word} and {} only {}: make it smaller, or say `trim flush: true`",
-                    say::length(has, unit),
+                    has.show(unit),
                     self.name,
-                    say::length(room, unit),
+                    room.show(unit),
                 )
             } else {
                 format!(
                     "move it {} {}, or say `trim flush: true`; {} is {} {word}",
-                    say::length(over, unit),
+                    over.show(unit),
                     inward(side),
                     self.name,
-                    say::length(room, unit),
+                    room.show(unit),
                 )
             };
             let note = Diagnostic::new(&rules::LAYER_OFF_THE_FRONT, layer.site, message);
@@ -147,12 +146,12 @@ impl Ground<'_> {
                 "{} foam squares don't fit behind `{}`, which is {}",
                 layer.raised,
                 name_of(self.project, layer.what),
-                say::size(size, unit),
+                size.show(unit),
             );
             let help = format!(
                 "{room} squares of {} find room, {} in from the edge",
-                say::length(SQUARE, Unit::Mm),
-                say::length(HIDDEN, Unit::Mm),
+                SQUARE.show(Unit::Mm),
+                HIDDEN.show(Unit::Mm),
             );
             let note = Diagnostic::new(&rules::TOO_MANY_SQUARES, layer.site, message);
             notes.push(note.help(help));

@@ -2,6 +2,9 @@
 
 use crate::project::keys::{Group, Takes, key};
 
+/// For keys that another thing of the kind may say.
+const UNLESS_LIKE: &str = "needed, unless it is `like` another";
+
 pub(super) static PIECE: Group = Group {
     name: "piece",
     a: "a piece",
@@ -9,14 +12,14 @@ pub(super) static PIECE: Group = Group {
         key(
             "of",
             Takes::Name("paper"),
-            "needed, unless `like` another",
+            UNLESS_LIKE,
             "The paper it is cut from.",
             "lanterns",
         ),
         key(
             "size",
             Takes::Any(&[Takes::Size, Takes::Group("around")]),
-            "needed, unless `like` another",
+            UNLESS_LIKE,
             "Width x height as it lies with the pattern upright; or around another piece.",
             "5 1/2 x 2 in",
         ),
@@ -98,7 +101,7 @@ pub(super) static LATE: Group = Group {
             Takes::Named("part"),
             "needed",
             "What the parts are called, first the one that comes off.",
-            "{sill: {showing: dots}, rail: {}}",
+            "{sill: {showing: dots}, cord: {}}",
         ),
         key("with", Takes::Name("tool"), "", "What it is cut with.", "scissors"),
         key(
@@ -127,7 +130,7 @@ pub(super) static GREETING: Group = Group {
     name: "greeting",
     a: "a greeting",
     keys: &[
-        key("words", Takes::Words, "needed", "The words.", "Thank you"),
+        key("words", Takes::Words, UNLESS_LIKE, "The words.", "Thank you"),
         key(
             "stamped",
             Takes::Size,
@@ -146,11 +149,11 @@ pub(super) static GREETING: Group = Group {
         key(
             "label",
             Takes::Any(&[Takes::Name("tool"), Takes::Group("label")]),
-            "needed",
+            UNLESS_LIKE,
             "The shape that bears the words: a punch, or a size to cut.",
             "{cut: 2 x 1 in}",
         ),
-        key("of", Takes::Name("paper"), "needed", "What the label is made of.", "oat"),
+        key("of", Takes::Name("paper"), UNLESS_LIKE, "What the label is made of.", "oat"),
         key(
             "mat",
             Takes::Group("mat"),

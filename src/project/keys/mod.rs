@@ -5,9 +5,11 @@
 //! this table: a key that isn't in it can't be read.
 
 mod cards;
+mod schema;
 mod stock;
 mod whole;
 
+pub use schema::schema;
 pub(super) use stock::KINDS;
 pub(super) use whole::WORKS;
 
@@ -67,6 +69,8 @@ pub enum Takes {
     Named(&'static str),
     /// A list of things with the keys of a group.
     List(&'static str),
+    /// A list of these.
+    Rows(&'static Takes),
     /// Names that the user makes up, each with a list of things with the keys of
     /// a group.
     NamedLists(&'static str),
@@ -156,6 +160,7 @@ mod tests {
             | Takes::Named(name)
             | Takes::List(name)
             | Takes::NamedLists(name) => vec![name],
+            Takes::Rows(takes) => leads(takes),
             Takes::Any(all) => all.iter().flat_map(leads).collect(),
             _ => Vec::new(),
         }

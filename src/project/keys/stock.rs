@@ -28,7 +28,7 @@ pub(super) static PAPER: Group = Group {
         ),
         key(
             "sheets",
-            Takes::List("sheet"),
+            Takes::Rows(&Takes::Any(&[Takes::Words, Takes::Group("sheet")])),
             "",
             "Several sizes of sheet; the first is the one that is bought.",
             "[letter, {size: 6 x 11 in, at hand: 2}]",

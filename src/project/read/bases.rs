@@ -1,6 +1,6 @@
 //! Card bases and their envelopes.
 
-use crate::diag::rules;
+use crate::diag::{Diagnostic, rules};
 use crate::geom::Size;
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::Draft;
@@ -31,6 +31,19 @@ fn base(desk: &mut Desk<'_>, entry: &Entry, draft: &Draft) -> Option<Base> {
         None if keys.get("made").is_some() => Comes::Flat,
         None => Comes::Folded,
     };
+    if let (Comes::Folded, Some(made), Some(comes)) =
+        (comes, keys.entry("made"), keys.entry("comes"))
+    {
+        desk.note(
+            Diagnostic::new(
+                &rules::ONE_OR_THE_OTHER,
+                comes.value.site,
+                "a base that is cut from a sheet can't come folded",
+            )
+            .label(made.site, "it is made here")
+            .help("write `flat`, or `scored flat` if the sheets come scored"),
+        );
+    }
     let fold = match keys.get("fold") {
         Some(node) if desk.one_of(node, &["long side", "short side"]) == Some(1) => {
             FoldAlong::Short

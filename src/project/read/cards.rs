@@ -1,5 +1,7 @@
 //! Cards, what is inside them, and their layers.
 
+use std::collections::BTreeMap;
+
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Size, Turn};
 use crate::project::read::desk::{Desk, quote};
@@ -10,8 +12,9 @@ use crate::project::read::place::{self, Front, Seat};
 use crate::project::read::shape::Keys;
 use crate::project::tree::Node;
 use crate::project::{
-    BaseId, Card, GreetingId, Inside, Layer, PieceId, Placed, Stands, ToolId,
+    BaseId, Card, FaceId, GreetingId, Inside, Layer, PieceId, Placed, Stands, ToolId,
 };
+use crate::source::Site;
 
 /// The most cards that are read.
 const MOST: usize = 1000;
@@ -28,8 +31,7 @@ pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) 
         rows = &rows[..MOST];
     }
     draft.cards = rows.iter().map(|row| card(desk, row, draft)).collect();
-    let mut first: std::collections::BTreeMap<String, crate::source::Site> =
-        std::collections::BTreeMap::new();
+    let mut first: BTreeMap<String, Site> = BTreeMap::new();
     for card in draft.cards.iter().flatten() {
         let words = card.name.words.clone();
         if let Some(first) = first.insert(words, card.name.site) {
@@ -69,7 +71,21 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
     };
     let layers = layers(desk, keys.get("layers"), front, draft);
     let inside = inside(desk, &keys, front, draft);
-    let envelope = base.and_then(|base| at(&draft.bases, base)?.envelope?.size);
+    let base_of = base.and_then(|base| at(&draft.bases, base));
+    if let (Some(entry), Some(base)) = (keys.entry("envelope"), base_of)
+        && base.envelope.is_none()
+    {
+        desk.note(
+            Diagnostic::new(
+                &rules::KEY_WITHOUT_EFFECT,
+                entry.site,
+                "`envelope` has no effect, since the base has no envelope",
+            )
+            .label(base.name.site, "this base")
+            .help("give the base an `envelope`"),
+        );
+    }
+    let envelope = base_of.and_then(|base| base.envelope?.size);
     let front = Front { size: envelope, fold: None };
     let envelope = self::layers(desk, keys.get("envelope"), front, draft);
     let tips = desk.all_words(keys.get("tips"));
@@ -193,7 +209,11 @@ fn placed(
         return (found.map(|it| Placed::Greeting(GreetingId(it))), name);
     }
     let Some(node) = keys.get("piece") else {
-        desk.missing(keys, "piece");
+        if !keys.means("piece") && !keys.means("greeting") {
+            let help = "write `piece: …` or `greeting: …` with a name";
+            let message = "a layer is a piece or a greeting, and this is neither";
+            desk.fault(&rules::MISSING_KEY, keys.site, message, help);
+        }
         return (None, String::new());
     };
     let Some((name, _)) = desk.raw(node) else { return (None, String::new()) };
@@ -227,7 +247,7 @@ fn showing(
     keys: &Keys<'_>,
     what: Option<Placed>,
     draft: &Draft,
-) -> Option<crate::project::FaceId> {
+) -> Option<FaceId> {
     let what = what?;
     let Some(node) = keys.get("showing") else {
         let Placed::Late(id, part) = what else { return None };

@@ -3,7 +3,7 @@
 //! A value that can't be read is noted and is `None`; reading goes on.
 
 use crate::diag::{Diagnostic, Rule, rules};
-use crate::geom::{Length, Size, SizeFault, Unit};
+use crate::geom::{Length, LengthFault, Size, SizeFault, Unit};
 use crate::project::Text;
 use crate::project::read::faults;
 use crate::project::tree::{Node, Value};
@@ -78,6 +78,9 @@ impl<'a> Desk<'a> {
     pub(crate) fn raw<'n>(&mut self, node: &'n Node) -> Option<(&'n str, bool)> {
         let found = match &node.value {
             Value::Words { text, plain } if !text.trim().is_empty() => {
+                if *plain && self.swallows_row(node.site) {
+                    return None;
+                }
                 return Some((text.trim(), *plain));
             }
             Value::Words { .. } | Value::Nothing { .. } => {
@@ -91,6 +94,28 @@ impl<'a> Desk<'a> {
         let message = format!("one value belongs here, not {found}");
         self.fault(&rules::WRONG_SHAPE, node.site, message, help);
         None
+    }
+
+    /// Notes a row of a list that is indented so far that it became words.
+    fn swallows_row(&mut self, site: Site) -> bool {
+        let text = self.sources.of(site).map_or("", |it| it.text.as_str());
+        let words = text.get(site.start as usize..site.end as usize).unwrap_or_default();
+        let mut start = site.start as usize;
+        let dash =
+            words.split('\n').skip(1).zip(words.split('\n')).find_map(|(row, above)| {
+                start += above.len() + 1;
+                let indent = row.len() - row.trim_start().len();
+                row[indent..].starts_with("- ").then_some(start + indent)
+            });
+        let Some(dash) = dash else { return false };
+        let start = u32::try_from(dash).unwrap_or(site.start);
+        self.fault(
+            &rules::WRONG_INDENT,
+            Site { start, end: start + 1, ..site },
+            "this row is indented further than the one above, and so is read as more of its words",
+            "start all dashes of a list in the same column",
+        );
+        true
     }
 
     /// Notes that a key has no value.
@@ -202,7 +227,7 @@ impl<'a> Desk<'a> {
                 Some(length)
             }
             Err(fault) => {
-                let note = faults::length(&fault, text, site, self.shown());
+                let note = faults::length(&fault, text, site);
                 self.note(note);
                 None
             }
@@ -215,7 +240,7 @@ impl<'a> Desk<'a> {
         match Length::parse_near(text, None) {
             Ok(length) => self.above_zero(length, node.site),
             Err(fault) => {
-                let note = faults::length(&fault, text, node.site, Unit::Mm);
+                let note = faults::length(&fault, text, node.site);
                 self.note(note);
                 None
             }
@@ -262,7 +287,9 @@ impl<'a> Desk<'a> {
                 None
             }
             Err(SizeFault::Side(side, fault)) => {
-                let note = faults::length(&fault, &side, site, self.shown());
+                let bare = fault == LengthFault::NoUnit;
+                let said = if bare { text } else { side.as_str() };
+                let note = faults::length(&fault, said, site);
                 self.note(note);
                 None
             }
@@ -320,7 +347,10 @@ impl<'a> Desk<'a> {
                 (strsim::damerau_levenshtein(&written, &word.to_lowercase()), word)
             })
             .min_by_key(|(distance, _)| *distance)
-            .filter(|(distance, word)| *distance <= 1 + word.chars().count() / 5)
+            .filter(|(distance, word)| {
+                let longer = word.chars().count().max(written.chars().count());
+                distance * 2 < longer && *distance <= 1 + longer / 5
+            })
             .map(|(_, word)| word)
     }
 }

@@ -1,17 +1,12 @@
 //! What is said about a text that is no length.
 
 use crate::diag::{Diagnostic, rules};
-use crate::geom::{Length, LengthFault, Unit};
+use crate::geom::LengthFault;
 use crate::project::read::desk::quote;
 use crate::source::Site;
 
 /// The note for a text that is no length.
-pub(crate) fn length(
-    fault: &LengthFault,
-    text: &str,
-    site: Site,
-    shown: Unit,
-) -> Diagnostic {
+pub(crate) fn length(fault: &LengthFault, text: &str, site: Site) -> Diagnostic {
     let said = quote(text);
     match fault {
         LengthFault::NotALength => {
@@ -58,7 +53,7 @@ pub(crate) fn length(
         LengthFault::TooLong => Diagnostic::new(
             &rules::TOO_LONG,
             site,
-            format!("{said} is longer than {}", Length::MOST.show(shown)),
+            format!("{said} is longer than 100 m"),
         )
         .help("look for a wrong unit or a missing sign"),
     }

@@ -49,13 +49,13 @@ fn late(
         face(desk, showing, draft, of.0)
     });
     let faces: Vec<Option<FaceId>> = faces.collect();
+    let size = piece.and_then(|it| draft.piece(PieceId(it))).map(|it| it.size);
+    let how = how(desk, &keys, size);
     if keys.get("makes").is_none() {
         desk.missing(&keys, "makes");
         return None;
     }
-    let piece = PieceId(piece?);
-    let size = draft.piece(piece).map(|it| it.size);
-    let (how, sizes) = how(desk, &keys, size)?;
+    let (piece, (how, sizes)) = (PieceId(piece?), how?);
     let makes = match (how, parts.len()) {
         (LateHow::Halve { .. }, 1) => 2,
         (_, 2) => 1,

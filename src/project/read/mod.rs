@@ -8,24 +8,24 @@ mod cards;
 mod desk;
 mod draft;
 mod faults;
+mod fit_rules;
 mod greetings;
 mod late;
 mod papers;
 mod pieces;
 mod place;
-mod rules;
 mod shape;
 mod tools;
 mod use_rules;
 mod ways;
 mod whole;
 
-use crate::diag::{Diagnostic, Outcome};
+use crate::diag::{Diagnostic, Outcome, Rule, rules};
 use crate::geom::Unit;
 use crate::project::Project;
 use crate::project::read::desk::Desk;
 use crate::project::read::draft::Draft;
-use crate::project::tree::{self, Node};
+use crate::project::tree::{self, Grown, Node};
 use crate::source::{Folder, Site, Source, Sources};
 
 /// Reads a description; `folder` holds the files that it may name.
@@ -36,11 +36,33 @@ pub fn read(source: Source, folder: &dyn Folder) -> (Sources, Outcome<Project>) 
     // No key names a file yet.
     let _ = folder;
     let sources = Sources { files: vec![source] };
-    let outcome = match tree::grow(&sources.files[0], 0) {
-        Ok(root) => meaning(&sources, &root),
-        Err(fault) => Outcome { value: None, notes: vec![*fault] },
-    };
+    let Grown { root, fault } = tree::grow(&sources.files[0], 0);
+    let mut outcome = meaning(&sources, &root);
+    if let Some(fault) = fault {
+        // What stands before the fault is read all the same, but only what it
+        // says by itself can be judged.
+        outcome.value = None;
+        outcome
+            .notes
+            .retain(|note| stands_alone(note.rule) && note.site.end < fault.site.start);
+        outcome.notes.push(*fault);
+    }
     (sources, outcome)
+}
+
+/// Whether a rule is broken whatever the rest of the description says.
+fn stands_alone(rule: &Rule) -> bool {
+    let of_a_value = rules::VALUES.contains(&rule) && *rule != rules::UNKNOWN_NAME;
+    let of_a_key = [
+        &rules::UNKNOWN_KEY,
+        &rules::DUPLICATE_KEY,
+        &rules::COMMA_IN_BRACES,
+        &rules::HASH_HIDES_VALUE,
+        &rules::HASH_CUTS_WORDS,
+        &rules::WRONG_SHAPE,
+        &rules::EMPTY_VALUE,
+    ];
+    of_a_value || of_a_key.contains(&rule)
 }
 
 fn meaning(sources: &Sources, root: &Node) -> Outcome<Project> {
@@ -61,7 +83,7 @@ fn meaning(sources: &Sources, root: &Node) -> Outcome<Project> {
     greetings::read(&mut desk, keys.get("greetings"), &mut draft);
     cards::read(&mut desk, keys.get("cards"), &mut draft);
     ways::read(&mut desk, keys.get("cutting"), &mut draft);
-    rules::check(&mut desk, &draft);
+    fit_rules::check(&mut desk, &draft);
     if !desk.has_errors() {
         use_rules::check(&mut desk, &draft);
     }

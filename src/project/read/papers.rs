@@ -125,7 +125,9 @@ pub(crate) fn unknown_format(
         FormatKind::Card => "card",
         FormatKind::Envelope => "envelope",
     };
-    let help = match desk.near(text, standards::names(kind)) {
+    let longer = standards::names(kind)
+        .find(|it| it.strip_prefix(text).is_some_and(|rest| rest.starts_with('-')));
+    let help = match longer.or_else(|| desk.near(text, standards::names(kind))) {
         Some(name) => format!("did you mean `{name}`?"),
         None => "write a size instead, such as `8 x 8 in`".to_owned(),
     };

@@ -43,7 +43,9 @@ pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) 
     }
     let raws: Vec<Raw<'_>> =
         entries.iter().map(|entry| raw(desk, entry, draft)).collect();
-    draft.pieces = (0..raws.len()).map(|index| settle(desk, &raws, index)).collect();
+    let mut lost = vec![false; raws.len()];
+    let settled = (0..raws.len()).map(|index| settle(desk, &raws, index, &mut lost));
+    draft.pieces = settled.collect();
 }
 
 fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
@@ -94,9 +96,17 @@ fn size(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<RawSize> {
 }
 
 /// Looks up in other pieces what a piece doesn't say itself.
-fn settle(desk: &mut Desk<'_>, raws: &[Raw<'_>], index: usize) -> Option<Piece> {
+///
+/// Pieces that lead to nothing are marked as `lost`, so that none is followed
+/// twice.
+fn settle(
+    desk: &mut Desk<'_>,
+    raws: &[Raw<'_>],
+    index: usize,
+    lost: &mut [bool],
+) -> Option<Piece> {
     let raw = &raws[index];
-    let shown = size_of(raws, index);
+    let shown = size_of(raws, index, lost);
     if let Shown::Circle(least) = shown
         && least == index
     {
@@ -155,15 +165,32 @@ enum Shown {
     },
     /// It leads back to itself; the least index on the circle.
     Circle(usize),
-    /// Something on the way is at fault.
+    /// It leads to others that lead back to themselves.
+    LeadsToCircle,
+    /// Something on the way is at fault, and noted.
     Lost,
 }
 
-fn size_of(raws: &[Raw<'_>], index: usize) -> Shown {
+fn size_of(raws: &[Raw<'_>], index: usize, lost: &mut [bool]) -> Shown {
+    let shown = follow(raws, index, lost);
+    let mut at = index;
+    let ends = matches!(shown, Shown::Circle(_) | Shown::Lost);
+    while ends && at < raws.len() && !lost[at] {
+        lost[at] = true;
+        at = match (raws[at].size, raws[at].like) {
+            (Some(RawSize::Around(of, ..)), _) => of,
+            (_, like) => like.unwrap_or(raws.len()),
+        };
+    }
+    shown
+}
+
+/// Follows a piece to the one that has a size of its own.
+fn follow(raws: &[Raw<'_>], index: usize, lost: &[bool]) -> Shown {
     let (mut at, mut border, mut mat) = (index, Length::ZERO, false);
     let (mut site, mut least) = (None, index);
     for _ in 0..=raws.len() {
-        let Some(raw) = raws.get(at) else { return Shown::Lost };
+        let Some(raw) = raws.get(at).filter(|_| !lost[at]) else { return Shown::Lost };
         match (raw.size, raw.like) {
             (Some(RawSize::Own(size, own)), _) => {
                 let both = border * 2;
@@ -184,5 +211,5 @@ fn size_of(raws: &[Raw<'_>], index: usize) -> Shown {
             return Shown::Circle(least);
         }
     }
-    Shown::Lost
+    Shown::LeadsToCircle
 }

@@ -18,6 +18,8 @@ pub(crate) struct Keys<'n> {
     found: Vec<(&'static str, &'n Entry)>,
     /// Keys that were meant, but misspelt.
     misspelt: Vec<&'static str>,
+    /// It has no keys at all, but something else.
+    shapeless: bool,
 }
 
 impl<'n> Keys<'n> {
@@ -30,6 +32,11 @@ impl<'n> Keys<'n> {
     pub(crate) fn entry(&self, name: &'static str) -> Option<&'n Entry> {
         debug_assert!(self.group.find(name).is_some(), "`{name}` is not in the table");
         self.found.iter().find(|(it, _)| *it == name).map(|(_, entry)| *entry)
+    }
+
+    /// Whether a key was meant, but misspelt.
+    pub(crate) fn means(&self, name: &'static str) -> bool {
+        self.shapeless || self.misspelt.contains(&name)
     }
 
     /// The keys that were given, in the order of the text.
@@ -49,6 +56,7 @@ impl Desk<'_> {
         let group = keys::group(group);
         let mut found: Vec<(&'static str, &'n Entry)> = Vec::new();
         let mut misspelt = Vec::new();
+        let mut shapeless = false;
         let entries: &[Entry] = match &node.value {
             Value::Keys(entries) => entries,
             Value::Nothing { hidden: false } => &[],
@@ -59,14 +67,19 @@ impl Desk<'_> {
             Value::Words { .. } | Value::List(_) => {
                 let message = format!("{} has keys of its own", group.a);
                 let first = group.keys.first().map_or("", |key| key.name);
-                let help = format!("write `{{{first}: …}}`, or indented lines");
+                let help = match group.name {
+                    "project" => "start with a line `title: …`".to_owned(),
+                    _ => format!("write `{{{first}: …}}`, or indented lines"),
+                };
                 self.fault(&rules::WRONG_SHAPE, node.site, message, help);
+                shapeless = true;
                 &[]
             }
         };
-        for entry in entries {
+        for (index, entry) in entries.iter().enumerate() {
             let Some(key) = group.find(entry.key.trim()) else {
-                misspelt.extend(self.unknown_key(group, entry));
+                let before = index.checked_sub(1).and_then(|it| entries.get(it));
+                misspelt.extend(self.unknown_key(group, entry, before));
                 continue;
             };
             if let Some((_, first)) = found.iter().find(|(name, _)| *name == key.name) {
@@ -76,7 +89,7 @@ impl Desk<'_> {
             }
             found.push((key.name, entry));
         }
-        Keys { group, site, found, misspelt }
+        Keys { group, site, found, misspelt, shapeless }
     }
 
     /// The value of a key that must be given.
@@ -94,7 +107,7 @@ impl Desk<'_> {
 
     /// Notes that a key is missing, unless it was misspelt.
     pub(crate) fn missing(&mut self, keys: &Keys<'_>, name: &'static str) {
-        if keys.misspelt.contains(&name) {
+        if keys.means(name) {
             return;
         }
         let example = keys.group.find(name).map_or("…", |key| key.example);
@@ -128,6 +141,7 @@ impl Desk<'_> {
         &mut self,
         group: &'static Group,
         entry: &Entry,
+        before: Option<&Entry>,
     ) -> Option<&'static str> {
         let written = entry.key.trim();
         if entry.bare {
@@ -138,27 +152,38 @@ impl Desk<'_> {
                     "{} is read as a key of its own, since a comma stands before it",
                     quote(written)
                 ),
-                "put the words in quotes, or on a line of their own",
+                match written.starts_with(|it: char| it.is_ascii_digit()) {
+                    true => "write decimals with a point",
+                    false => "put the words in quotes, or on a line of their own",
+                },
             );
             return None;
         }
         let names = || group.keys.iter().map(|key| key.name);
-        let meant = self.near(written, names());
-        let home = keys::homes(written).next();
-        let help = match (meant, home) {
-            (Some(name), _) => format!("did you mean `{name}`?"),
-            (None, Some(home)) => format!(
+        let homes: Vec<_> = keys::homes(written).map(|home| home.a).take(3).collect();
+        let meant = self.near(written, names()).filter(|_| homes.is_empty());
+        let help = match meant {
+            Some(name) => format!("did you mean `{name}`?"),
+            None if !homes.is_empty() => format!(
                 "it is a key of {}: is the line indented too far or too little?",
-                home.a
+                homes.join(", of ")
             ),
-            (None, None) if written == "<<" => {
+            None if written == "<<" => {
                 "write the keys out, or say `like`, where a key of that name is known"
                     .to_owned()
             }
-            (None, None) => {
-                let names: Vec<_> = names().collect();
-                format!("{} has {}", group.a, either(&names).replace(" or ", " and "))
-            }
+            None => match before {
+                Some(before) if matches!(before.value.value, Value::Nothing { .. }) => {
+                    format!(
+                        "indent the line if it belongs to {}",
+                        quote(before.key.trim())
+                    )
+                }
+                _ => {
+                    let names: Vec<_> = names().collect();
+                    format!("{} has {}", group.a, either(&names).replace(" or ", " and "))
+                }
+            },
         };
         let message = format!("{} has no key {}", group.a, quote(written));
         self.fault(&rules::UNKNOWN_KEY, entry.site, message, help);
@@ -220,6 +245,9 @@ impl Desk<'_> {
             }
         };
         for entry in entries {
+            if self.is_stray_section(entry, what) {
+                continue;
+            }
             match names.add(entry.key.trim(), entry.site) {
                 None => things.push(entry),
                 Some(first) => {
@@ -229,6 +257,26 @@ impl Desk<'_> {
             }
         }
         (names, things)
+    }
+
+    /// Notes a section of the description that is indented as if it were a thing
+    /// of the section before it.
+    fn is_stray_section(&mut self, entry: &Entry, what: &str) -> bool {
+        let Value::Keys(inner) = &entry.value.value else { return false };
+        let section = keys::group("project").find(entry.key.trim()).is_some();
+        let known = keys::GROUPS.iter().find(|group| group.name == what);
+        let own =
+            |it: &Entry| known.is_none_or(|group| group.find(it.key.trim()).is_some());
+        if !section || inner.is_empty() || inner.iter().any(own) {
+            return false;
+        }
+        self.fault(
+            &rules::WRONG_INDENT,
+            entry.site,
+            format!("{} is indented as if it were a {what}", quote(entry.key.trim())),
+            "start the line in the first column",
+        );
+        true
     }
 
     /// The index of the thing that a node names.
@@ -254,9 +302,7 @@ impl Desk<'_> {
             || known.iter().flat_map(|it| it.list.iter().map(|(it, _)| it.as_str()));
         let help = match self.near(name, all()) {
             Some(name) => format!("did you mean `{name}`?"),
-            None if all().next().is_none() => {
-                format!("no {what} is described; describe it first")
-            }
+            None if all().next().is_none() => format!("describe a {what} first"),
             None => {
                 let names: Vec<_> = all().take(8).collect();
                 format!("write {}", either(&names))

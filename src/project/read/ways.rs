@@ -22,6 +22,8 @@ const MOST: usize = 1000;
 struct Table {
     /// The extent of the part in hand, as far as it is known.
     hand: Option<Size>,
+    /// What the part in hand was called when it was taken.
+    called: Option<String>,
     /// The parts with a name that were put aside.
     aside: BTreeMap<String, Option<Size>>,
 }
@@ -49,7 +51,7 @@ fn way(desk: &mut Desk<'_>, entry: &Entry, draft: &Draft) -> Option<OwnCutting> 
         desk.fault(&rules::OUT_OF_RANGE, rows[MOST].site, message, help);
         rows = &rows[..MOST];
     }
-    let mut table = Table { hand: sheet, aside: BTreeMap::new() };
+    let mut table = Table { hand: sheet, called: None, aside: BTreeMap::new() };
     let steps: Vec<_> =
         rows.iter().map(|row| step(desk, row, &mut table, draft)).collect();
     let steps = steps.into_iter().collect::<Option<Vec<_>>>()?;
@@ -69,6 +71,7 @@ fn step(
     let take = keys.get("take").and_then(|node| desk.words(node));
     if let Some(take) = &take {
         table.hand = taken(desk, take, table);
+        table.called = Some(take.words.clone());
     }
     let piece = keys.get("for").map(|node| desk.resolve(node, &draft.piece_names));
     let for_piece = piece.flatten().map(PieceId);
@@ -209,7 +212,10 @@ fn cut_off(
 
 fn keep(desk: &mut Desk<'_>, node: &Node, table: &mut Table) -> Option<OwnAct> {
     let name = desk.words(node)?;
-    if name.words == "rest" {
+    // A part that was taken keeps its name while it is in hand.
+    let in_hand = table.called.as_ref() == Some(&name.words)
+        && !table.aside.contains_key(&name.words);
+    if in_hand || name.words == "rest" {
         table.hand = None;
         return Some(OwnAct::Keep(None));
     }

@@ -5,6 +5,10 @@ use crate::plan::cut::{Kind, Limits};
 
 /// More reachable sums than this are not told apart.
 const MOST_SUMS: usize = 20_000;
+/// Sheets up to so many units have one flag for each unit.
+const MOST_UNITS: usize = 1 << 17;
+/// Looks that may be taken to find the sums.
+const MOST_LOOKS: usize = 30_000_000;
 
 /// A sheet in units of the search: the largest measures that divide every
 /// length which can lie across or along it.
@@ -109,36 +113,17 @@ impl Board {
     /// canonical dissection (1972), bounded by how many are wanted.
     pub(super) fn sums(&self, upright: bool) -> Option<Vec<i64>> {
         let most = if upright { self.size.1 } else { self.size.0 };
-        let mut sums = vec![0];
-        for (lies, &wanted) in self.lies.iter().zip(&self.wanted) {
-            let mut sides: Vec<i64> = lies
-                .iter()
-                .map(|it| if upright { it.height } else { it.width })
-                .collect();
-            sides.dedup();
-            let mut newest = sums.clone();
-            for _ in 0..wanted {
-                let mut next: Vec<i64> = newest
-                    .iter()
-                    .flat_map(|sum| sides.iter().map(move |side| sum + side))
-                    .filter(|&sum| sum <= most && sums.binary_search(&sum).is_err())
-                    .collect();
-                next.sort_unstable();
-                next.dedup();
-                if next.is_empty() {
-                    break;
-                }
-                sums.extend(&next);
-                sums.sort_unstable();
-                if MOST_SUMS < sums.len() {
-                    return None;
-                }
-                newest = next;
-            }
+        let sides = |lies: &Vec<Lie>| -> Vec<i64> {
+            lies.iter().map(|it| if upright { it.height } else { it.width }).collect()
+        };
+        let rows = self.lies.iter().map(sides).zip(self.wanted.iter().copied());
+        let mut sums = match usize::try_from(most) {
+            Ok(units) if units <= MOST_UNITS => sums_by_unit(rows, units)?,
+            _ => sums_by_list(rows, most)?,
+        };
+        if sums.last() != Some(&most) {
+            sums.push(most);
         }
-        sums.push(most);
-        sums.sort_unstable();
-        sums.dedup();
         Some(sums)
     }
 
@@ -157,6 +142,72 @@ impl Board {
     pub(super) fn area(&self) -> i128 {
         i128::from(self.size.0) * i128::from(self.size.1)
     }
+}
+
+/// The sums with one flag for each unit.
+///
+/// The flag is the least number of copies of the kind at hand that the sum takes.
+fn sums_by_unit(
+    rows: impl ExactSizeIterator<Item = (Vec<i64>, u32)>,
+    most: usize,
+) -> Option<Vec<i64>> {
+    const NONE: u32 = u32::MAX;
+    if MOST_LOOKS / (most + 1) < rows.len() {
+        return None;
+    }
+    let mut copies = vec![NONE; most + 1];
+    copies[0] = 0;
+    for (sides, wanted) in rows {
+        for flag in &mut copies {
+            *flag = if *flag == NONE { NONE } else { 0 };
+        }
+        let sides: Vec<usize> =
+            sides.into_iter().filter_map(|it| usize::try_from(it).ok()).collect();
+        for sum in 0..=most {
+            let used = copies[sum];
+            if used < wanted {
+                for side in &sides {
+                    if let Some(flag) = copies.get_mut(sum + side) {
+                        *flag = (*flag).min(used + 1);
+                    }
+                }
+            }
+        }
+    }
+    let reached = copies.iter().enumerate().filter(|it| *it.1 != NONE);
+    Some(reached.filter_map(|it| i64::try_from(it.0).ok()).collect())
+}
+
+/// The sums as a sorted list, for sheets with very many units.
+fn sums_by_list(
+    rows: impl Iterator<Item = (Vec<i64>, u32)>,
+    most: i64,
+) -> Option<Vec<i64>> {
+    let mut sums = vec![0];
+    let mut looks = 0;
+    for (sides, wanted) in rows {
+        let mut newest = sums.clone();
+        for _ in 0..wanted {
+            let mut next: Vec<i64> = newest
+                .iter()
+                .flat_map(|sum| sides.iter().map(move |side| sum + side))
+                .filter(|&sum| sum <= most && sums.binary_search(&sum).is_err())
+                .collect();
+            next.sort_unstable();
+            next.dedup();
+            if next.is_empty() {
+                break;
+            }
+            sums.extend(&next);
+            sums.sort_unstable();
+            looks += sums.len() + newest.len() * sides.len();
+            if MOST_SUMS < sums.len() || MOST_LOOKS < looks {
+                return None;
+            }
+            newest = next;
+        }
+    }
+    Some(sums)
 }
 
 /// The greatest common divisor.

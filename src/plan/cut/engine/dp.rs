@@ -15,11 +15,13 @@ use crate::plan::cut::engine::raster::{Line, Raster};
 pub(super) struct Table {
     cells: Vec<i32>,
     row: usize,
+    /// The steps it took to fill it.
+    pub(super) work: u64,
 }
 
 impl Table {
     fn new(raster: &Raster) -> Self {
-        Self { cells: vec![0; raster.cells()], row: raster.y.len() }
+        Self { cells: vec![0; raster.cells()], row: raster.y.len(), work: 0 }
     }
 
     /// The value at a position across and along.
@@ -61,6 +63,8 @@ pub(super) fn inside(raster: &Raster, parts: &[Valued], reach: (i64, i64)) -> Ta
     let upright_to = y.at.partition_point(|&it| it <= reach.0);
     // A cut where nothing is gained over the position before is no use.
     let mut useful: Vec<usize> = Vec::new();
+    let mut joins = 0;
+    let mut looks = 0;
     for i in 1..x.len() {
         let (before, rest) = table.cells.split_at_mut(i * table.row);
         let row = &mut rest[..table.row];
@@ -70,9 +74,10 @@ pub(super) fn inside(raster: &Raster, parts: &[Valued], reach: (i64, i64)) -> Ta
             let b = x.floor(x.at[i] - x.at[a]);
             let (a, b) = (&earlier(a)[..upright_to], &earlier(b)[..upright_to]);
             join(&mut row[..upright_to], a, b);
+            joins += 1;
         }
         if x.at[i] <= reach.1 {
-            convolve(row, y);
+            looks += convolve(row, y);
         } else {
             rise(row);
         }
@@ -80,6 +85,8 @@ pub(super) fn inside(raster: &Raster, parts: &[Valued], reach: (i64, i64)) -> Ta
             useful.push(i);
         }
     }
+    table.work =
+        joins * (y.len() as u64 / 64 + 1) + looks / 32 + raster.cells() as u64 / 64;
     table
 }
 
@@ -94,6 +101,8 @@ pub(super) fn outside(raster: &Raster, inside: &Table) -> Table {
         .collect();
     let whole = (x.at[x.len() - 1], y.at[y.len() - 1]);
     let mut steps: Vec<usize> = Vec::new();
+    let mut joins = 0;
+    let mut looks = 0;
     for i in (0..x.len()).rev() {
         let (head, later) = table.cells.split_at_mut((i + 1) * table.row);
         let row = &mut head[i * y.len()..];
@@ -105,11 +114,13 @@ pub(super) fn outside(raster: &Raster, inside: &Table) -> Table {
             let around = x.floor(x.at[i] + x.at[a]);
             if i < around {
                 join(row, at(around), inside.row(a));
+                joins += 1;
             }
         }
         let beside = inside.row(i);
         steps.clear();
         steps.extend((1..y.len()).filter(|&c| beside[c - 1] < beside[c]));
+        looks += (steps.len() * y.len()) as u64;
         for j in (0..y.len()).rev() {
             let mut most = row[j];
             if j + 1 < y.len() {
@@ -124,6 +135,8 @@ pub(super) fn outside(raster: &Raster, inside: &Table) -> Table {
             row[j] = most;
         }
     }
+    table.work =
+        joins * (y.len() as u64 / 64 + 1) + looks / 32 + raster.cells() as u64 / 64;
     table
 }
 
@@ -226,7 +239,10 @@ fn rise(row: &mut [i32]) {
 }
 
 /// Level cuts within one width: every height as the sum of two smaller ones.
-fn convolve(row: &mut [i32], y: &Line) {
+///
+/// Gives the looks it took.
+fn convolve(row: &mut [i32], y: &Line) -> u64 {
+    let mut looks = 0;
     for c in 1..row.len() {
         let value = row[c].max(row[c - 1]);
         let gained = row[c - 1] < value;
@@ -236,12 +252,14 @@ fn convolve(row: &mut [i32], y: &Line) {
         }
         if y.even {
             let most = c.min(row.len() - 1 - c);
+            looks += most as u64 / 4;
             let (low, high) = row.split_at_mut(c + 1);
             for (target, &other) in high.iter_mut().zip(&low[1..=most]) {
                 *target = (*target).max(value + other);
             }
         } else {
             let whole = y.at[row.len() - 1];
+            looks += c as u64;
             for d in 1..=c {
                 let sum = y.at[c] + y.at[d];
                 if whole < sum {
@@ -256,4 +274,5 @@ fn convolve(row: &mut [i32], y: &Line) {
             }
         }
     }
+    looks
 }

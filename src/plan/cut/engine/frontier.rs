@@ -8,8 +8,6 @@
 //! the steps are the canonical positions of J. C. Herz (1972) and N. Christofides
 //! and C. Whitlock (1977).
 
-use std::ops::{Add, Sub};
-
 use crate::geom::Axis;
 use crate::plan::cut::engine::board::{Board, Lie};
 use crate::plan::cut::engine::counts::{Counts, Parts};
@@ -22,34 +20,69 @@ const MEMORY: usize = 192 << 20;
 const NONE: u32 = u32::MAX;
 
 /// A number that lanes of a table are made of: narrow ones are faster.
-pub(super) trait Lane:
-    Copy + Ord + Add<Output = Self> + Sub<Output = Self>
-{
-    /// More than any sheet; twice this is still a number.
+pub(super) trait Lane: Copy + Ord {
+    /// More than any sheet.
     const FAR: Self;
-    /// From a length that is known to be smaller than [`Lane::FAR`].
+    /// The largest sheet, with room for one more.
+    const MOST: i64;
+    /// From a length; what is too long is [`Lane::FAR`].
     fn from_length(length: i64) -> Self;
     /// As a length.
     fn length(self) -> i64;
+    /// Both together, at most [`Lane::FAR`] or something else beyond any sheet.
+    fn plus(self, other: Self) -> Self;
+    /// What is left if another is taken away, at least nothing.
+    fn less(self, other: Self) -> Self;
+}
+
+impl Lane for u8 {
+    const FAR: Self = Self::MAX;
+    const MOST: i64 = 253;
+    fn from_length(length: i64) -> Self {
+        Self::try_from(length).unwrap_or(Self::FAR)
+    }
+    fn length(self) -> i64 {
+        i64::from(self)
+    }
+    fn plus(self, other: Self) -> Self {
+        self.saturating_add(other)
+    }
+    fn less(self, other: Self) -> Self {
+        self.saturating_sub(other)
+    }
 }
 
 impl Lane for i16 {
     const FAR: Self = 16_000;
+    const MOST: i64 = 15_998;
     fn from_length(length: i64) -> Self {
         Self::try_from(length).unwrap_or(Self::FAR).min(Self::FAR)
     }
     fn length(self) -> i64 {
         i64::from(self)
+    }
+    fn plus(self, other: Self) -> Self {
+        self + other
+    }
+    fn less(self, other: Self) -> Self {
+        (self - other).max(0)
     }
 }
 
 impl Lane for i32 {
     const FAR: Self = 1_000_000_000;
+    const MOST: i64 = 999_999_998;
     fn from_length(length: i64) -> Self {
         Self::try_from(length).unwrap_or(Self::FAR).min(Self::FAR)
     }
     fn length(self) -> i64 {
         i64::from(self)
+    }
+    fn plus(self, other: Self) -> Self {
+        self + other
+    }
+    fn less(self, other: Self) -> Self {
+        (self - other).max(0)
     }
 }
 
@@ -70,10 +103,12 @@ pub(super) struct Frontier<T> {
     pub(super) board: Board,
 }
 
-/// The work to fill the tables in steps, if they can be made at all: used to
-/// choose a method before any work is done.
-pub(super) fn work(board: &Board, counts: &Counts) -> u64 {
-    let areas: Vec<i128> = areas(board);
+/// The steps it would take to look at all smaller kits, or a number beyond
+/// `most`: used to choose a method before any work is done.
+pub(super) fn work(board: &Board, counts: &Counts, most: u64) -> u64 {
+    let areas = areas(board);
+    let lanes =
+        usize::try_from(board.size.0 + board.size.1).unwrap_or(usize::MAX).min(4_000);
     let mut vector = vec![0; board.wanted.len()];
     let mut work = 0_u64;
     for _ in 0..counts.len() {
@@ -82,8 +117,15 @@ pub(super) fn work(board: &Board, counts: &Counts) -> u64 {
             .zip(&areas)
             .map(|(&count, area)| i128::from(count) * area)
             .sum();
-        if area <= board.area() {
-            work = work.saturating_add(Counts::splits(&vector) / 2);
+        let splits = Counts::splits(&vector);
+        work = work.saturating_add(if area <= board.area() {
+            // Once for the widths, twice for what can be left.
+            Meter::lanes(splits / 2 * 3, lanes)
+        } else {
+            splits / 32 + 1
+        });
+        if most < work {
+            break;
         }
         counts.step(&mut vector);
     }
@@ -102,7 +144,7 @@ fn areas(board: &Board) -> Vec<i128> {
 impl<T: Lane> Frontier<T> {
     /// Fills the tables, unless the sheet is too fine, memory or steps run out.
     pub(super) fn new(board: &Board, counts: &Counts, meter: &mut Meter) -> Option<Self> {
-        if T::FAR.length() <= board.size.0.max(board.size.1) {
+        if T::MOST < board.size.0.max(board.size.1) {
             return None;
         }
         let xs = both_ends(&board.sums(false)?, board.size.0);
@@ -179,7 +221,7 @@ impl<T: Lane> Frontier<T> {
             }
             let (a, b) = (self.table(part), self.table(other));
             for ((lane, &a), &b) in table.iter_mut().zip(a).zip(b) {
-                *lane = (*lane).min(a + b);
+                *lane = (*lane).min(a.plus(b));
             }
         }
         let (widths, heights) = table.split_at_mut(self.ys.len());
@@ -259,10 +301,10 @@ impl<T: Lane> Frontier<T> {
                 break;
             }
             let (a, b) = (self.table(part), self.table(kit - part));
-            if upright && a[row].length() + b[row].length() <= width {
+            if upright && a[row].plus(b[row]).length() <= width {
                 return (part, Axis::Upright, a[row].length());
             }
-            if level && a[line].length() + b[line].length() <= height {
+            if level && a[line].plus(b[line]).length() <= height {
                 return (part, Axis::Level, a[line].length());
             }
         }

@@ -7,23 +7,17 @@
 
 use crate::geom::Axis;
 use crate::plan::cut::engine::meter::Meter;
-use crate::plan::cut::engine::sketch::Sketch;
+use crate::plan::cut::engine::sketch::{Sheet, Sketch};
 
 /// A free rectangle is not cut further after so many turns of the paper.
 const MOST_TURNS: u32 = 48;
 /// Comparisons of a part with a free rectangle that make a step.
 const LOOKS: u64 = 4;
 
-/// What one sheet looks like, and what is on it.
-#[derive(Clone, Debug)]
-pub(super) struct Sheet {
-    /// The cuts.
-    pub(super) sketch: Sketch,
-    /// The root of the cuts.
-    pub(super) root: usize,
-    /// How many of each kind.
-    pub(super) holds: Vec<u32>,
-}
+/// More parts than this are not looked at one by one.
+const MOST_PARTS: u64 = 20_000;
+/// No more parts of a kind are put on one sheet when there are very many.
+const MOST_ALIKE: u32 = 5_000;
 
 /// What the quick plan has to keep to, in 1/14400 mm.
 #[derive(Clone, Debug)]
@@ -194,6 +188,96 @@ fn cut(
     }
     let lie = (choice.lie.0, choice.lie.1);
     sheet.sketch.place(node, size, (kind, choice.lie.2), lie, true);
+}
+
+/// A quick plan for any number of parts: the best of some orders, or the same
+/// sheet again and again if there are very many. There is always a plan.
+pub(super) fn plan(
+    rules: &Rules,
+    wanted: &[u32],
+    enough: u32,
+    meter: &mut Meter,
+) -> Vec<(Sheet, u32)> {
+    let parts = wanted.iter().fold(0_u64, |sum, &it| sum + u64::from(it));
+    if parts <= MOST_PARTS {
+        let enough = usize::try_from(enough).unwrap_or(usize::MAX);
+        if let Some(sheets) = best_order(rules, wanted, enough, meter) {
+            return sheets.into_iter().map(|it| (it, 1)).collect();
+        }
+    }
+    again_and_again(rules, wanted, meter)
+}
+
+/// Fills one sheet, cuts it as often as possible, and goes on with the rest. When
+/// steps run out, every part left gets a sheet of its own.
+fn again_and_again(
+    rules: &Rules,
+    wanted: &[u32],
+    meter: &mut Meter,
+) -> Vec<(Sheet, u32)> {
+    let mut left = wanted.to_vec();
+    let mut plan = Vec::new();
+    let whole = i128::from(rules.sheet.0) * i128::from(rules.sheet.1);
+    let mut kinds: Vec<usize> = (0..wanted.len()).filter(|&it| 0 < wanted[it]).collect();
+    let area = |kind: usize| {
+        let (width, height, _) = rules.lies[kind][0];
+        i128::from(width) * i128::from(height)
+    };
+    kinds.sort_by_key(|&it| std::cmp::Reverse(area(it)));
+    while !kinds.is_empty() {
+        let mut order = Vec::new();
+        for &kind in &kinds {
+            let fit = u32::try_from(whole / area(kind)).unwrap_or(u32::MAX);
+            order.extend(std::iter::repeat_n(
+                kind,
+                left[kind].min(fit).min(MOST_ALIKE) as usize,
+            ));
+        }
+        let enough_left = meter.spend(order.len() as u64);
+        let sheet = if enough_left { fill_one(rules, &order, meter) } else { None };
+        let sheet = sheet.unwrap_or_else(|| {
+            let mut ample = Meter::new(u64::MAX);
+            fill_one(rules, &kinds[..1], &mut ample).expect("every part fits a sheet")
+        });
+        let times = kinds
+            .iter()
+            .filter(|&&it| 0 < sheet.holds[it])
+            .map(|&it| left[it] / sheet.holds[it])
+            .min()
+            .expect("a sheet holds something");
+        for &kind in &kinds {
+            left[kind] -= sheet.holds[kind] * times;
+        }
+        plan.push((sheet, times));
+        kinds.retain(|&it| 0 < left[it]);
+    }
+    plan
+}
+
+/// One sheet with as many of the parts as fit, in the given order.
+fn fill_one(rules: &Rules, order: &[usize], meter: &mut Meter) -> Option<Sheet> {
+    let mut sheets = vec![Sheet::empty(rules.lies.len())];
+    let mut free = vec![Free {
+        sheet: 0,
+        node: sheets[0].root,
+        size: rules.sheet,
+        turns: 0,
+        last: None,
+    }];
+    let mut over = None;
+    for &kind in order {
+        if over == Some(kind) {
+            continue;
+        }
+        if !meter.spend(free.len() as u64 / LOOKS + 1) {
+            return None;
+        }
+        match best(rules, kind, &free) {
+            Some(choice) => cut(rules, kind, choice, &mut free, &mut sheets),
+            None => over = Some(kind),
+        }
+    }
+    sheets.pop().filter(|it| it.holds.iter().any(|&it| 0 < it))
 }
 
 /// Tries some orders of the parts and gives the plan with the fewest sheets, the

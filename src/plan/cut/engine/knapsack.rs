@@ -13,7 +13,7 @@ use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::multipliers::Filling;
 use crate::plan::cut::engine::packed::Packed;
 use crate::plan::cut::engine::raster::Raster;
-use crate::plan::cut::engine::sketch::Sketch;
+use crate::plan::cut::engine::sketch::Sheet;
 use crate::plan::cut::{Kind, Leaf, Limits, Tree};
 
 /// The most value found, and how sure it is.
@@ -46,7 +46,8 @@ pub fn fill(
     let found = best(&board, &raster, values, 0, &mut meter)?;
     let (value, tree) = match found.drawn {
         Some(drawn) => {
-            let tree = drawn.sketch.tree(drawn.root, board.real(), i64::MAX);
+            let Sheet { sketch, root, .. } = &drawn.sheet;
+            let tree = sketch.tree(*root, board.real(), i64::MAX);
             (drawn.value, tree)
         }
         None => (0, Tree::Leaf(Leaf::Waste)),
@@ -83,12 +84,8 @@ pub fn unlimited(
 pub(super) struct Drawn {
     /// What it is worth.
     pub(super) value: i64,
-    /// How many of each kind.
-    pub(super) holds: Vec<u32>,
-    /// The cuts.
-    pub(super) sketch: Sketch,
-    /// The root of the cuts.
-    pub(super) root: usize,
+    /// The cuts and the counts.
+    pub(super) sheet: Sheet,
 }
 
 /// The outcome of [`best`].
@@ -115,17 +112,16 @@ pub(super) fn best(
         wanted: &board.wanted,
         reach: board.reach(),
     };
-    if !meter.spend(raster.work()) {
-        return None;
-    }
     let (plain, counts) = filling.plain()?;
+    meter.spend(plain.inside.work);
     let mut drawn = None;
     let mut most = beat;
     let worth = filling.worth(&counts);
     if most < worth {
         most = worth;
         let parts = dp::valued(&board.lies, &plain.reduced);
-        drawn = Some(draw_inside(board, raster, values, &parts, &plain.inside));
+        let sheet = draw_inside(board, raster, &parts, &plain.inside);
+        drawn = Some(Drawn { value: worth, sheet });
     }
     if plain.bound <= most {
         return Some(Found { drawn, bound: most });
@@ -139,10 +135,10 @@ pub(super) fn best(
     if priced.bound.div_euclid(priced.scale) <= most {
         return Some(Found { drawn, bound: most });
     }
-    if !meter.spend(raster.work() * 4) {
+    let outer_priced = dp::outside(raster, &priced.inside);
+    if !meter.spend(outer_plain.work + outer_priced.work) {
         return Some(Found { drawn, bound: priced.bound.div_euclid(priced.scale) });
     }
-    let outer_priced = dp::outside(raster, &priced.inside);
     let values: Vec<i32> = plain.reduced.clone();
     let bounds = Bounds {
         values: &values,
@@ -187,46 +183,50 @@ fn search_in<P: Packed>(
     let mut search = Search::<P>::new(board, raster, bounds, beat)?;
     let end = search.run(meter);
     let drawn = search.found.map(|id| {
-        let mut sketch = Sketch::default();
-        let root = sketch.sheet();
-        search.draw(id, board.real(), &mut sketch, root);
-        Drawn { value: search.best(), holds: search.counts(id), sketch, root }
+        let mut sheet = Sheet::empty(board.wanted.len());
+        search.draw(id, board.real(), &mut sheet.sketch, sheet.root);
+        sheet.holds = search.counts(id);
+        Drawn { value: search.best(), sheet }
     });
     Some((drawn, end))
 }
 
 /// Draws the filling that the recursion without counts finds, and leaves out
 /// what is more than wanted.
-fn draw_inside(
+pub(super) fn draw_inside(
     board: &Board,
     raster: &Raster,
-    values: &[i64],
     parts: &[Valued],
     table: &Table,
-) -> Drawn {
-    let mut sketch = Sketch::default();
-    let root = sketch.sheet();
-    let mut holds = vec![0; board.wanted.len()];
+) -> Sheet {
+    let mut sheet = Sheet::empty(board.wanted.len());
     let whole = (raster.x.len() - 1, raster.y.len() - 1);
-    let mut value = 0;
-    let mut open = vec![(whole, board.real(), root)];
+    let mut open = vec![(whole, board.real(), sheet.root)];
     let unit = board.unit;
     while let Some((box_at, size, leaf)) = open.pop() {
         match dp::first_cut(raster, parts, table, board.reach(), box_at) {
             First::Nothing => {}
             First::Part(part) => {
                 let (lie, kind, _) = parts[part];
-                if holds[kind] < board.wanted[kind] {
-                    holds[kind] += 1;
-                    value += values[kind];
+                if sheet.holds[kind] < board.wanted[kind] {
+                    sheet.holds[kind] += 1;
                     let lies = (lie.width * unit.0, lie.height * unit.1);
                     let level = size.0 <= board.longest;
-                    sketch.place(leaf, size, (kind, lie.turned), lies, level);
+                    sheet.sketch.place(leaf, size, (kind, lie.turned), lies, level);
                 }
             }
             First::Cut(axis, one, other) => {
                 let (width, height) =
                     (raster.x.at[one.0] * unit.0, raster.y.at[one.1] * unit.1);
+                let (mut leaf, mut size) = (leaf, size);
+                // A cut that would be too long needs a trim first.
+                if axis == Axis::Upright && board.longest < size.1 {
+                    leaf = sheet.sketch.cut(leaf, Axis::Level, height, size.1).0;
+                    size.1 = height;
+                } else if axis == Axis::Level && board.longest < size.0 {
+                    leaf = sheet.sketch.cut(leaf, Axis::Upright, width, size.0).0;
+                    size.0 = width;
+                }
                 let (at, extent, first, rest) = match axis {
                     Axis::Upright => {
                         (width, size.0, (width, size.1), (size.0 - width, size.1))
@@ -235,7 +235,7 @@ fn draw_inside(
                         (height, size.1, (size.0, height), (size.0, size.1 - height))
                     }
                 };
-                let (a, b) = sketch.cut(leaf, axis, at, extent);
+                let (a, b) = sheet.sketch.cut(leaf, axis, at, extent);
                 open.push((one, first, a));
                 if let Some(b) = b {
                     open.push((other, rest, b));
@@ -243,5 +243,5 @@ fn draw_inside(
             }
         }
     }
-    Drawn { value, holds, sketch, root }
+    sheet
 }

@@ -1,12 +1,15 @@
 //! Finds the cuts: fewest sheets first, then the largest offcut.
 
+mod bin;
 mod board;
 mod buildup;
+mod columns;
 mod counts;
 mod dp;
 mod fewest;
 mod frontier;
 mod greedy;
+mod kits;
 pub mod knapsack;
 mod meter;
 mod multipliers;
@@ -14,12 +17,15 @@ mod one;
 mod packed;
 mod peel;
 mod raster;
+mod ruin;
+mod simplex;
 mod sketch;
+mod stock;
 
 use crate::geom::{Length, Size};
+use crate::plan::cut::Tree;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::one::Job;
-use crate::plan::cut::{Leaf, Token, Tree};
 
 /// Nothing longer than this is cut: some 76 kilometres, in 1/14400 mm.
 const LONGEST: i64 = 1 << 40;
@@ -113,48 +119,62 @@ pub fn solve(problem: &Problem) -> Solution {
         too_large,
         spent: 0,
     };
-    if !usable.is_empty() {
-        let kinds: Vec<Kind> = usable.iter().map(|&it| problem.kinds[it]).collect();
-        let job = Job { sheet: problem.sheets[0].size, kinds, limits: problem.limits };
-        let found = one::solve(&job, &mut meter);
-        solution.bound = found.bound;
-        solution.proven = found.proven;
-        solution.offcut = found.offcut;
-        solution.patterns = found
-            .patterns
-            .into_iter()
-            .map(|(tree, copies)| (0, rename(&tree, &usable), copies))
-            .collect();
+    if usable.is_empty() {
+        return solution;
     }
+    let kinds: Vec<Kind> = usable.iter().map(|&it| problem.kinds[it]).collect();
+    let sheets: Vec<usize> = (0..problem.sheets.len())
+        .filter(|&it| serves(&problem.sheets[it], &kinds, &problem.limits))
+        .collect();
+    let some: Vec<SheetKind> = sheets.iter().map(|&it| problem.sheets[it]).collect();
+    let patterns: Vec<(usize, Tree, u32)> = match some.as_slice() {
+        [SheetKind { size, at_hand: None }] => {
+            let job = Job { sheet: *size, kinds, limits: problem.limits };
+            let found = one::solve(&job, &mut meter);
+            (solution.bound, solution.proven) = (found.bound, found.proven);
+            solution.offcut = found.offcut;
+            found.patterns.into_iter().map(|(tree, copies)| (0, tree, copies)).collect()
+        }
+        _ => {
+            let found = stock::solve(&some, &kinds, &problem.limits, &mut meter);
+            (solution.bound, solution.proven) = (found.bound, found.proven);
+            let sizes: Vec<Size> =
+                found.patterns.iter().map(|it| some[it.0].size).collect();
+            let trees = found.patterns.iter().zip(sizes).map(|(it, size)| (&it.1, size));
+            solution.offcut =
+                one::largest_offcut(trees).map(|(index, size)| (index, size, false));
+            found.patterns
+        }
+    };
+    solution.patterns = patterns
+        .into_iter()
+        .map(|(sheet, tree, copies)| (sheets[sheet], one::rename(tree, &usable), copies))
+        .collect();
     solution.spent = meter.spent();
     solution
 }
 
-/// Whether a kind can be cut from some sheet.
-fn cuttable(kind: &Kind, problem: &Problem) -> bool {
-    problem.sheets.iter().take(1).any(|it| {
-        let sane = |length: Length| (1..=LONGEST).contains(&length.units());
-        let size = kind.size;
-        sane(it.size.width)
-            && sane(it.size.height)
-            && sane(size.width)
-            && sane(size.height)
-            && !board::lies(kind, it.size, &problem.limits).is_empty()
-    })
+/// Whether a length can be reckoned with.
+fn sane(size: Size) -> bool {
+    let within = |length: Length| (1..=LONGEST).contains(&length.units());
+    within(size.width) && within(size.height)
 }
 
-/// Puts the caller's indices of kinds into a tree.
-fn rename(tree: &Tree, names: &[usize]) -> Tree {
-    let tokens: Vec<Token> = tree
-        .tokens()
-        .map(|token| match token {
-            Token::Leaf(Leaf::Part { part, turned }) => {
-                Token::Leaf(Leaf::Part { part: names[part], turned })
-            }
-            other => other,
-        })
-        .collect();
-    Tree::from_tokens(&tokens).expect("only names were exchanged")
+/// Whether some part can be cut from a sheet.
+fn serves(sheet: &SheetKind, kinds: &[Kind], limits: &Limits) -> bool {
+    sheet.at_hand != Some(0)
+        && sane(sheet.size)
+        && kinds
+            .iter()
+            .any(|it| sane(it.size) && !board::lies(it, sheet.size, limits).is_empty())
+}
+
+/// Whether a kind can be cut from some sheet.
+fn cuttable(kind: &Kind, problem: &Problem) -> bool {
+    problem
+        .sheets
+        .iter()
+        .any(|it| serves(it, std::slice::from_ref(kind), &problem.limits))
 }
 
 /// What is known about the fewest sheets.

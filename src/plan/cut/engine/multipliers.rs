@@ -159,7 +159,7 @@ impl Filling<'_> {
                 })
                 .collect();
             let norm: i64 = slope.iter().map(|it| it * it).sum();
-            if norm == 0 || !meter.spend(self.raster.work()) {
+            if norm == 0 {
                 break;
             }
             let gap = (bound - target * scale).max(scale);
@@ -175,6 +175,9 @@ impl Filling<'_> {
                 *price = (*price - change).clamp(0, value * scale);
             }
             let (priced, parts) = self.price(scale, &prices);
+            if !meter.spend(priced.inside.work) {
+                break;
+            }
             counts = self.counts(&priced, &parts);
             bound = priced.bound;
             if bound < least {

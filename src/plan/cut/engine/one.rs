@@ -1,18 +1,16 @@
 //! The plan for one size of sheet: bounds, a quick plan, then the proof.
 
 use crate::geom::Size;
-use crate::plan::cut::engine::board::{Board, lies};
-use crate::plan::cut::engine::counts::Counts;
+use crate::plan::cut::engine::board::Board;
+use crate::plan::cut::engine::columns::{self, Plan};
 use crate::plan::cut::engine::fewest::Fewest;
-use crate::plan::cut::engine::frontier::{self, Frontier, Lane};
 use crate::plan::cut::engine::greedy::{self, Rules};
+use crate::plan::cut::engine::kits;
 use crate::plan::cut::engine::meter::Meter;
-use crate::plan::cut::engine::peel::Peel;
-use crate::plan::cut::engine::sketch::Sketch;
-use crate::plan::cut::{Bound, How, Kind, Leaf, Limits, Tree};
-
-/// More kits than this are not looked at one by one.
-const MOST_KITS: usize = 400_000;
+use crate::plan::cut::engine::raster::Raster;
+use crate::plan::cut::engine::ruin;
+use crate::plan::cut::engine::sketch::Sheet;
+use crate::plan::cut::{Bound, How, Kind, Leaf, Limits, Token, Tree};
 
 /// What is wanted from sheets of one size.
 #[derive(Clone, Debug)]
@@ -39,27 +37,187 @@ pub(super) struct Found {
 }
 
 /// Plans the cutting.
+///
+/// Cheap things first: a quick plan and the bound by area. A kit with few smaller
+/// kits is then settled by looking at all of them. For others the plan and the
+/// bound are brought together by the linear programme, by taking parts out and
+/// putting them in again, and by proving that one sheet is not enough.
 pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
     let wanted: Vec<u32> = job.kinds.iter().map(|it| it.count).collect();
     let board = Board::new(job.sheet, &job.kinds, &wanted, &job.limits);
-    let mut bound = Bound { sheets: area_bound(job), how: How::Area };
-    let quick = quick(job, &board, bound.sheets, meter);
-    let least = job.limits.least_offcut.units();
-    if job.limits.stages.is_none()
-        && let Some(exact) = by_frontier(&board, least, meter)
-    {
-        let sheets = exact.iter().map(|it| it.1).sum();
-        if bound.sheets < sheets {
-            bound = Bound { sheets, how: How::Search };
-        }
-        return found(job, exact, bound, true);
+    let mut search = Search {
+        job,
+        least: job.limits.least_offcut.units(),
+        bound: Bound { sheets: area_bound(job), how: How::Area },
+        plan: greedy::plan(&rules(job, &board), &wanted, area_bound(job), meter),
+        board,
+    };
+    if job.limits.stages.is_some() {
+        return search.finish(false);
     }
-    let trees = quick
-        .into_iter()
-        .map(|it| (it.sketch.tree(it.root, board.real(), least), 1))
-        .collect();
-    found(job, trees, bound, false)
+    if let Some(found) = search.all_kits(SMALL, meter) {
+        return found;
+    }
+    if !search.proven() {
+        search.many(meter);
+    }
+    if let Some(found) = search.all_kits(LARGE.min(meter.left() / 4), meter) {
+        return found;
+    }
+    search.finish(false)
 }
+
+/// Work in steps that is done at once, and work that is done if other ways have
+/// not settled the question.
+const SMALL: u64 = 2_000_000;
+const LARGE: u64 = 20_000_000;
+
+/// A plan and a bound that come nearer to each other.
+struct Search<'a> {
+    job: &'a Job,
+    board: Board,
+    least: i64,
+    bound: Bound,
+    plan: Plan,
+}
+
+impl Search<'_> {
+    /// Whether no plan takes fewer sheets.
+    fn proven(&self) -> bool {
+        columns::sheets(&self.plan) <= self.bound.sheets
+    }
+
+    fn raise(&mut self, sheets: u32, how: How) {
+        if self.bound.sheets < sheets {
+            self.bound = Bound { sheets, how };
+        }
+    }
+
+    fn improve(&mut self, plan: Option<Plan>) {
+        if let Some(plan) = plan
+            && columns::sheets(&plan) < columns::sheets(&self.plan)
+        {
+            self.plan = plan;
+        }
+    }
+
+    /// Looks at all smaller kits, if that takes at most so many steps.
+    fn all_kits(&mut self, most: u64, meter: &mut Meter) -> Option<Found> {
+        let counts = kits::count(&self.board.wanted)?;
+        let kits = kits::look_at_all(&self.board, &counts, most, meter)?;
+        let fits = (0..counts.len()).map(|it| kits.fits(it)).collect();
+        let fewest = Fewest::new(&counts, fits, meter)?;
+        self.raise(fewest.sheets, How::Search);
+        let kept = kits.largest_offcut(&mut fewest.last_sheets(), self.least, meter);
+        let peeled = kept.is_some();
+        self.plan.clear();
+        let mut rest = (counts.all(), fewest.sheets);
+        if let Some(Some((kit, sheet))) = kept {
+            rest = (rest.0 - kit, rest.1 - 1);
+            self.plan.push((sheet, 1));
+        }
+        let others = fewest.divide(rest.0, rest.1);
+        self.plan.extend(others.into_iter().map(|kit| (kits.draw(kit), 1)));
+        Some(self.finish(peeled))
+    }
+
+    /// Linear programme, rounding, and taking parts out and in.
+    fn many(&mut self, meter: &mut Meter) {
+        if columns::MOST_KINDS < self.job.kinds.len() {
+            return;
+        }
+        let Some(raster) = Raster::new(&self.board) else { return };
+        let seeds: Vec<Sheet> = self.plan.iter().map(|it| it.0.clone()).collect();
+        let enough = columns::sheets(&self.plan);
+        let relaxed = columns::relax(&self.board, &raster, &seeds, enough, meter);
+        let Some(mut relaxed) = relaxed else { return };
+        self.raise(relaxed.bound, How::Weights);
+        for properly in [false, true] {
+            if self.proven() {
+                return;
+            }
+            if properly {
+                let enough = columns::sheets(&self.plan);
+                columns::relax_properly(
+                    &self.board,
+                    &raster,
+                    &mut relaxed,
+                    enough,
+                    meter,
+                );
+                self.raise(relaxed.bound, How::Weights);
+                if self.proven() {
+                    return;
+                }
+            }
+            let most = columns::sheets(&self.plan);
+            let enough = self.bound.sheets;
+            let plan = columns::round(
+                &relaxed,
+                &self.board.wanted,
+                most,
+                enough,
+                &mut |left, most| self.rest(left, most, meter),
+            );
+            self.improve(plan);
+            if !self.proven() {
+                let most = columns::sheets(&self.plan) - 1;
+                let board = &self.board;
+                let mut share = Meter::new(meter.left() / 4);
+                let plan = columns::dive(
+                    board,
+                    &raster,
+                    &relaxed,
+                    most,
+                    &mut |left, most| self.rest(left, most, meter),
+                    &mut share,
+                );
+                meter.add(share);
+                self.improve(plan);
+            }
+        }
+    }
+
+    /// Plans what rounding has left with at most so many sheets.
+    fn rest(&self, left: &[u32], most: u32, meter: &mut Meter) -> Option<Plan> {
+        let kinds: Vec<usize> = (0..left.len()).filter(|&it| 0 < left[it]).collect();
+        let area: i128 = kinds
+            .iter()
+            .map(|&it| i128::from(left[it]) * self.board.lies[it][0].area())
+            .sum();
+        if i128::from(most) * self.board.area() < area {
+            return None;
+        }
+        let rules = rules(self.job, &self.board);
+        let quick = greedy::plan(&rules, left, most, meter);
+        if columns::sheets(&quick) <= most {
+            return Some(quick);
+        }
+        let enough = usize::try_from(most).unwrap_or(usize::MAX);
+        let mut board = self.board.clone();
+        board.wanted = left.to_vec();
+        let mut share = Meter::new(meter.left().min(RUIN));
+        let sheets = ruin::search(&board, enough, &mut share);
+        meter.add(share);
+        Some(sheets?.into_iter().map(|it| (it, 1)).collect())
+    }
+
+    /// The plan as trees.
+    fn finish(&self, peeled: bool) -> Found {
+        let real = self.board.real();
+        let trees = self
+            .plan
+            .iter()
+            .map(|(sheet, copies)| {
+                (sheet.sketch.tree(sheet.root, real, self.least), *copies)
+            })
+            .collect();
+        found(self.job, trees, self.bound, peeled)
+    }
+}
+
+/// Steps for one attempt at putting parts in again.
+const RUIN: u64 = 400_000;
 
 /// The fewest sheets by area.
 fn area_bound(job: &Job) -> u32 {
@@ -72,93 +230,32 @@ fn area_bound(job: &Job) -> u32 {
     u32::try_from(sheets).unwrap_or(u32::MAX)
 }
 
-/// A plan that is made quickly.
-fn quick(job: &Job, board: &Board, enough: u32, meter: &mut Meter) -> Vec<greedy::Sheet> {
-    let rules = Rules {
+/// What the quick plan has to keep to.
+fn rules(job: &Job, board: &Board) -> Rules {
+    let unit = board.unit;
+    Rules {
         sheet: board.real(),
-        lies: job
-            .kinds
+        lies: board
+            .lies
             .iter()
-            .map(|kind| {
-                lies(kind, job.sheet, &job.limits)
-                    .into_iter()
-                    .map(|(it, turned)| (it.width.units(), it.height.units(), turned))
+            .map(|lies| {
+                lies.iter()
+                    .map(|it| (it.width * unit.0, it.height * unit.1, it.turned))
                     .collect()
             })
             .collect(),
         longest: board.longest,
         stages: job.limits.stages.map_or(u32::MAX, u32::from),
-    };
-    let enough = usize::try_from(enough).unwrap_or(usize::MAX);
-    let mut first = Meter::new(u64::MAX);
-    let plan = greedy::best_order(&rules, &board.wanted, enough, &mut first);
-    meter.add(first);
-    plan.unwrap_or_default()
-}
-
-/// The fewest sheets and the largest offcut by looking at every smaller kit.
-fn by_frontier(board: &Board, least: i64, meter: &mut Meter) -> Option<Vec<(Tree, u32)>> {
-    let counts = Counts::new(&board.wanted, MOST_KITS)?;
-    if meter.left() < frontier::work(board, &counts) {
-        return None;
-    }
-    if board.size.0.max(board.size.1) < i16::FAR.length() {
-        exact::<i16>(board, &counts, least, meter)
-    } else {
-        exact::<i32>(board, &counts, least, meter)
     }
 }
 
-fn exact<T: Lane>(
-    board: &Board,
-    counts: &Counts,
-    least: i64,
-    meter: &mut Meter,
-) -> Option<Vec<(Tree, u32)>> {
-    let frontier = Frontier::<T>::new(board, counts, meter)?;
-    let fits = (0..counts.len()).map(|it| frontier.fits(it)).collect();
-    let fewest = Fewest::new(counts, fits, meter)?;
-    let peel = Peel::new(&frontier, meter);
-    let kept = peel.as_ref().and_then(|peel| {
-        fewest
-            .last_sheets()
-            .filter_map(|kit| Some((kit, peel.largest(kit, least)?)))
-            .max_by_key(|(kit, (width, height))| {
-                (i128::from(*width) * i128::from(*height), std::cmp::Reverse(*kit))
-            })
-    });
-    let mut plan = Vec::new();
-    let mut rest = (counts.all(), fewest.sheets);
-    if let (Some(peel), Some((kit, offcut))) = (peel, kept) {
-        let mut sketch = Sketch::default();
-        let root = sketch.sheet();
-        peel.draw(kit, offcut, &mut sketch, root);
-        plan.push((sketch.tree(root, board.real(), least), 1));
-        rest = (rest.0 - kit, rest.1 - 1);
-    }
-    for kit in fewest.divide(rest.0, rest.1) {
-        let mut sketch = Sketch::default();
-        let root = sketch.sheet();
-        frontier.draw(kit, board.real(), &mut sketch, root);
-        plan.push((sketch.tree(root, board.real(), least), 1));
-    }
-    Some(plan)
-}
-
-/// Brings equal ways to cut together, and names the largest offcut.
-fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Found {
-    let mut patterns: Vec<(Tree, u32)> = Vec::new();
-    for (tree, copies) in trees {
-        match patterns.iter_mut().find(|it| it.0 == tree) {
-            Some(same) => same.1 += copies,
-            None => patterns.push((tree, copies)),
-        }
-    }
-    let sheets: u32 = patterns.iter().map(|it| it.1).sum();
-    let proven = sheets <= bound.sheets;
+/// The largest offcut of all patterns by area: the pattern's place and its size.
+pub(super) fn largest_offcut<'a>(
+    patterns: impl Iterator<Item = (&'a Tree, Size)>,
+) -> Option<(usize, Size)> {
     let mut offcut: Option<(usize, Size)> = None;
-    for (index, (tree, _)) in patterns.iter().enumerate() {
-        for leaf in tree.placements(job.sheet) {
+    for (index, (tree, sheet)) in patterns.enumerate() {
+        for leaf in tree.placements(sheet) {
             let size = leaf.rect.size;
             let larger = offcut.is_none_or(|(_, most)| most.area() < size.area());
             if leaf.leaf == Leaf::Keep && larger {
@@ -166,6 +263,42 @@ fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Foun
             }
         }
     }
+    offcut
+}
+
+/// Brings equal ways to cut together.
+pub(super) fn gather(ways: Vec<(usize, Tree, u32)>) -> Vec<(usize, Tree, u32)> {
+    let mut patterns: Vec<(usize, Tree, u32)> = Vec::new();
+    for (sheet, tree, copies) in ways {
+        match patterns.iter_mut().find(|it| it.0 == sheet && it.1 == tree) {
+            Some(same) => same.2 += copies,
+            None => patterns.push((sheet, tree, copies)),
+        }
+    }
+    patterns
+}
+
+/// Brings equal ways to cut together, and names the largest offcut.
+fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Found {
+    let ways = trees.into_iter().map(|(tree, copies)| (0, tree, copies)).collect();
+    let patterns: Vec<_> = gather(ways).into_iter().map(|it| (it.1, it.2)).collect();
+    let sheets: u32 = patterns.iter().map(|it| it.1).sum();
+    let proven = sheets <= bound.sheets;
+    let offcut = largest_offcut(patterns.iter().map(|it| (&it.0, job.sheet)));
     let offcut = offcut.map(|(index, size)| (index, size, proven && peeled));
     Found { patterns, bound, proven, offcut }
+}
+
+/// Puts the caller's indices of kinds into a tree.
+pub(super) fn rename(tree: Tree, names: &[usize]) -> Tree {
+    let tokens: Vec<Token> = tree
+        .tokens()
+        .map(|token| match token {
+            Token::Leaf(Leaf::Part { part, turned }) => {
+                Token::Leaf(Leaf::Part { part: names[part], turned })
+            }
+            other => other,
+        })
+        .collect();
+    Tree::from_tokens(&tokens).expect("only names were exchanged")
 }

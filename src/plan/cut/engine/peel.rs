@@ -14,6 +14,8 @@ use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::sketch::Sketch;
 
 /// What can be left of a sheet, for every kit that fits on it.
+///
+/// Tables hold one more than the length, so that 0 means: nothing can be left.
 #[derive(Clone, Debug)]
 pub(super) struct Peel<'a, T> {
     frontier: &'a Frontier<T>,
@@ -33,12 +35,12 @@ impl<'a, T: Lane> Peel<'a, T> {
             return None;
         }
         let tall = frontier.ys.len();
-        let mut lanes = vec![T::from_length(board.size.0); tall];
-        lanes.resize(stride, T::from_length(board.size.1));
+        let mut lanes = vec![T::from_length(board.size.0 + 1); tall];
+        lanes.resize(stride, T::from_length(board.size.1 + 1));
         lanes.reserve(frontier.lanes.len());
         let mut peel = Self { frontier, lanes };
         let mut vector = vec![0; board.wanted.len()];
-        let none = T::from_length(0) - T::from_length(1);
+        let none = T::from_length(0);
         let mut table = vec![none; stride];
         for number in 1..counts.len() {
             counts.step(&mut vector);
@@ -53,7 +55,7 @@ impl<'a, T: Lane> Peel<'a, T> {
                 let off = frontier.table(part);
                 let before = peel.table(number - part);
                 for ((lane, &before), &off) in table.iter_mut().zip(before).zip(off) {
-                    *lane = (*lane).max(before - off);
+                    *lane = (*lane).max(before.less(off));
                 }
             }
             let (widths, heights) = table.split_at_mut(tall);
@@ -79,10 +81,10 @@ impl<'a, T: Lane> Peel<'a, T> {
         let board = &self.frontier.board;
         let widths = self.table(kit).iter().zip(&self.frontier.ys);
         widths
-            .filter(|(width, _)| 0 <= width.length())
+            .filter(|(width, _)| 0 < width.length())
             .map(|(width, &height)| {
                 (
-                    width.length() * board.unit.0 + board.rest.0,
+                    (width.length() - 1) * board.unit.0 + board.rest.0,
                     height * board.unit.1 + board.rest.1,
                 )
             })
@@ -153,12 +155,12 @@ impl<'a, T: Lane> Peel<'a, T> {
         taken: &mut Vec<(usize, Axis, i64)>,
     ) {
         let frontier = self.frontier;
-        let width = self.table(kit)[frontier.at_height(size.1)].length();
+        let width = self.table(kit)[frontier.at_height(size.1)].length() - 1;
         if size.0 < width {
             taken.push((0, Axis::Upright, width - size.0));
             size.0 = width;
         }
-        let height = self.table(kit)[frontier.at_width(size.0)].length();
+        let height = self.table(kit)[frontier.at_width(size.0)].length() - 1;
         if size.1 < height {
             taken.push((0, Axis::Level, height - size.1));
             size.1 = height;
@@ -173,10 +175,10 @@ impl<'a, T: Lane> Peel<'a, T> {
         let vector = frontier.counts.vector(kit);
         for part in Parts::new(&frontier.counts, &vector) {
             let (before, off) = (self.table(kit - part), frontier.table(part));
-            if size.0 + off[row].length() <= before[row].length() {
+            if size.0 + 1 + off[row].length() <= before[row].length() {
                 return (part, Axis::Upright, off[row].length());
             }
-            if size.1 + off[line].length() <= before[line].length() {
+            if size.1 + 1 + off[line].length() <= before[line].length() {
                 return (part, Axis::Level, off[line].length());
             }
         }
@@ -195,9 +197,9 @@ fn bring_together<T: Lane>(widths: &mut [T], ys: &[i64], heights: &mut [T], xs: 
 
 /// What can be left at a greater height can be left at a smaller one.
 fn only_falling<T: Lane>(lanes: &mut [T]) {
-    let mut most = T::from_length(0) - T::from_length(1);
+    let mut most = T::from_length(0);
     for lane in lanes.iter_mut().rev() {
-        most = most.max(*lane).max(T::from_length(0) - T::from_length(1));
+        most = most.max(*lane);
         *lane = most;
     }
 }
@@ -206,11 +208,11 @@ fn only_falling<T: Lane>(lanes: &mut [T]) {
 fn take_over<T: Lane>(mine: &mut [T], at: &[i64], theirs: &[T], by: &[i64]) {
     let mut reached = by.len();
     for (lane, &have) in mine.iter_mut().zip(at) {
-        while 0 < reached && theirs[reached - 1].length() < have {
+        while 0 < reached && theirs[reached - 1].length() <= have {
             reached -= 1;
         }
         if 0 < reached {
-            *lane = (*lane).max(T::from_length(by[reached - 1]));
+            *lane = (*lane).max(T::from_length(by[reached - 1] + 1));
         }
     }
 }

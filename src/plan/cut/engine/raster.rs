@@ -7,8 +7,8 @@ const MOST_TABLED: i64 = 1 << 16;
 /// From this part of all units on, every unit counts as a position: even steps
 /// are quicker than fewer steps.
 const DENSE_FROM: usize = 3;
-/// Positions across times positions along, at most.
-const MOST_CELLS: usize = 4 << 20;
+/// Cells of a table times positions at most: what filling it takes.
+const MOST_WORK: usize = 1 << 31;
 
 /// Positions along one axis, in order, from 0 to the sheet's extent.
 #[derive(Clone, Debug)]
@@ -71,17 +71,12 @@ impl Raster {
     pub(super) fn new(board: &Board) -> Option<Self> {
         let x = Line::new(board.sums(false)?, board.size.0);
         let y = Line::new(board.sums(true)?, board.size.1);
-        (x.len().checked_mul(y.len())? <= MOST_CELLS).then_some(Self { x, y })
+        let work = x.len().checked_mul(y.len())?.checked_mul(x.len() + y.len())?;
+        (work <= MOST_WORK).then_some(Self { x, y })
     }
 
     /// How many cells a table has.
     pub(super) fn cells(&self) -> usize {
         self.x.len() * self.y.len()
-    }
-
-    /// Roughly the steps it takes to fill a table.
-    pub(super) fn work(&self) -> u64 {
-        let (x, y) = (self.x.len() as u64, self.y.len() as u64);
-        x * y * (x + y) / 512 + 1
     }
 }

@@ -16,6 +16,47 @@ pub(super) struct Sketch {
     nodes: Vec<Node>,
 }
 
+/// One sheet: its cuts and what it holds.
+#[derive(Clone, Debug)]
+pub(super) struct Sheet {
+    /// The cuts.
+    pub(super) sketch: Sketch,
+    /// The root of the cuts.
+    pub(super) root: usize,
+    /// How many of each kind.
+    pub(super) holds: Vec<u32>,
+}
+
+impl Sheet {
+    /// A sheet without cuts, for so many kinds.
+    pub(super) fn empty(kinds: usize) -> Self {
+        let mut sketch = Sketch::default();
+        let root = sketch.sheet();
+        Self { sketch, root, holds: vec![0; kinds] }
+    }
+
+    /// The sheet with no more of each kind than `most`: what is more becomes
+    /// waste.
+    pub(super) fn at_most(&self, most: &[u32]) -> Self {
+        let mut sheet = self.clone();
+        for (holds, &most) in sheet.holds.iter_mut().zip(most) {
+            *holds = most.min(*holds);
+        }
+        let mut left = sheet.holds.clone();
+        let mut open = vec![sheet.root];
+        while let Some(node) = open.pop() {
+            match sheet.sketch.nodes[node] {
+                Node::Free => {}
+                Node::Part(part, _) if 0 < left[part] => left[part] -= 1,
+                Node::Part(..) => sheet.sketch.nodes[node] = Node::Free,
+                Node::Cut(_, _, first, second) => open.extend([second, first]),
+            }
+        }
+        sheet.sketch.clear(sheet.root);
+        sheet
+    }
+}
+
 /// What is known of a rectangle so far.
 #[derive(Clone, Copy, Debug)]
 enum Node {
@@ -73,6 +114,26 @@ impl Sketch {
             };
         }
         self.nodes[leaf] = Node::Part(part.0, part.1);
+    }
+
+    /// Takes back cuts that only divide what is not used.
+    fn clear(&mut self, root: usize) {
+        let mut order = vec![root];
+        let mut next = 0;
+        while let Some(&node) = order.get(next) {
+            if let Node::Cut(_, _, first, second) = self.nodes[node] {
+                order.extend([first, second]);
+            }
+            next += 1;
+        }
+        for node in order.into_iter().rev() {
+            if let Node::Cut(_, _, first, second) = self.nodes[node]
+                && matches!(self.nodes[first], Node::Free)
+                && matches!(self.nodes[second], Node::Free)
+            {
+                self.nodes[node] = Node::Free;
+            }
+        }
     }
 
     /// The finished tree below a rectangle of this size.

@@ -5,7 +5,6 @@ use crate::geom::{Axis, Length, Size};
 use crate::plan::cut::Part;
 use crate::plan::cut::called;
 use crate::plan::cut::plates::extent;
-use crate::plan::say;
 use crate::project::{PieceId, Project, Text, Trimmer};
 use crate::source::Site;
 
@@ -17,11 +16,11 @@ pub(super) struct Notes<'a> {
 
 impl Notes<'_> {
     fn length(&self, length: Length) -> String {
-        say::length(length, self.project.unit)
+        length.show(self.project.unit)
     }
 
     fn size(&self, size: Size) -> String {
-        say::size(size, self.project.unit)
+        size.show(self.project.unit)
     }
 
     fn piece(&self, piece: PieceId) -> &Text {

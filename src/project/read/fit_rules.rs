@@ -48,7 +48,12 @@ fn pieces_fit_their_sheets(desk: &mut Desk<'_>, draft: &Draft) {
         let mut note = Diagnostic::new(
             &rules::PIECE_LARGER_THAN_SHEET,
             piece.size_site,
-            format!("{name} is {size}; the largest sheet is {sheet}"),
+            match too.only_turned {
+                true => format!(
+                    "{name} is {size}; the sheet is {sheet}, and its pattern allows no quarter turn"
+                ),
+                false => format!("{name} is {size}; the largest sheet is {sheet}"),
+            },
         )
         .label(too.sheet.site, "the largest sheet of its paper");
         note = note.help(if too.only_turned {

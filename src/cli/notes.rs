@@ -1,0 +1,98 @@
+//! Notes on a description, written to the messages.
+
+
+use crate::cli::args::{Described, Messages};
+use crate::cli::files::{self, DiskFolder};
+use crate::cli::{Halt, Streams};
+use crate::diag::render::{Style, render, short};
+use crate::diag::{Diagnostic, Severity};
+use crate::plan::{Plan, PlanOptions, plan};
+use crate::project::{self, Project, Reader};
+use crate::source::Sources;
+
+/// A description that was read and planned without a fault.
+pub(crate) struct Planned {
+    /// The files it consists of.
+    pub(crate) sources: Sources,
+    /// What it says.
+    pub(crate) project: Project,
+    /// What follows from it.
+    pub(crate) plan: Plan,
+    /// Warnings and advice, not yet written.
+    pub(crate) notes: Vec<Diagnostic>,
+}
+
+/// Reads and plans a description; writes every fault if there is one.
+pub(crate) fn planned(
+    described: &Described,
+    reader: Reader,
+    streams: &mut Streams<'_>,
+) -> Result<Planned, Halt> {
+    let source = files::description(&described.description)?;
+    let folder = DiskFolder::around(&described.description);
+    let (sources, read) = project::read(source, &folder);
+    let mut notes = read.notes;
+    let planned = read.value.map(|project| {
+        let options =
+            PlanOptions { kits: described.kits, reader, ..PlanOptions::default() };
+        let planned = plan(&project, &options);
+        notes.extend(planned.notes);
+        (project, planned.value)
+    });
+    match planned {
+        Some((project, Some(plan))) if !notes.iter().any(Diagnostic::is_error) => {
+            Ok(Planned { sources, project, plan, notes })
+        }
+        _ => {
+            write(&notes, &sources, described.messages, streams);
+            Err(Halt::Description)
+        }
+    }
+}
+
+/// Writes notes, and a line that counts them.
+pub(crate) fn write(
+    notes: &[Diagnostic],
+    sources: &Sources,
+    form: Messages,
+    streams: &mut Streams<'_>,
+) {
+    let style = if streams.colours { Style::Styled } else { Style::Plain };
+    let mut text = String::new();
+    for note in notes {
+        match form {
+            Messages::Long => {
+                text.push_str(&render(note, sources, style));
+                text.push_str("\n\n");
+            }
+            Messages::Short => {
+                text.push_str(&short(note, sources));
+                text.push('\n');
+            }
+        }
+    }
+    if form == Messages::Long && !notes.is_empty() {
+        text.push_str(&count(notes));
+        text.push('\n');
+    }
+    // That a message can't be written can't be told either.
+    let _ = streams.err.write_all(text.as_bytes());
+}
+
+/// "2 errors, 1 warning".
+fn count(notes: &[Diagnostic]) -> String {
+    let kinds = [
+        (Severity::Error, "error", "errors"),
+        (Severity::Warning, "warning", "warnings"),
+        (Severity::Advice, "piece of advice", "pieces of advice"),
+    ];
+    let mut counts = Vec::new();
+    for (severity, one, many) in kinds {
+        match notes.iter().filter(|note| note.rule.severity == severity).count() {
+            0 => {}
+            1 => counts.push(format!("1 {one}")),
+            count => counts.push(format!("{count} {many}")),
+        }
+    }
+    counts.join(", ")
+}

@@ -1,0 +1,92 @@
+//! The tables of all smaller kits behind one face, whatever their lanes are.
+
+use crate::plan::cut::engine::board::Board;
+use crate::plan::cut::engine::counts::Counts;
+use crate::plan::cut::engine::frontier::{self, Frontier, Lane};
+use crate::plan::cut::engine::meter::Meter;
+use crate::plan::cut::engine::peel::Peel;
+use crate::plan::cut::engine::sketch::Sheet;
+
+/// More kits than this are not looked at one by one.
+const MOST_KITS: usize = 400_000;
+
+/// What is known of all smaller kits and one size of sheet.
+pub(super) trait Kits {
+    /// Whether a kit can be cut from one sheet.
+    fn fits(&self, kit: usize) -> bool;
+    /// A sheet cut into a kit that fits.
+    fn draw(&self, kit: usize) -> Sheet;
+    /// Of the candidates, the kit that leaves the largest offcut whose shorter
+    /// side is not below `least` (1/14400 mm); the offcut and the sheet. The outer
+    /// `None` means that steps ran out.
+    fn largest_offcut(
+        &self,
+        candidates: &mut dyn Iterator<Item = usize>,
+        least: i64,
+        meter: &mut Meter,
+    ) -> Option<Option<(usize, Sheet)>>;
+}
+
+/// Numbers all smaller kits, if they are few enough.
+pub(super) fn count(wanted: &[u32]) -> Option<Counts> {
+    Counts::new(wanted, MOST_KITS)
+}
+
+/// Looks at all smaller kits, if that takes at most so many steps.
+pub(super) fn look_at_all(
+    board: &Board,
+    counts: &Counts,
+    most: u64,
+    meter: &mut Meter,
+) -> Option<Box<dyn Kits>> {
+    if most.min(meter.left()) < frontier::work(board, counts, most) {
+        return None;
+    }
+    let size = board.size.0.max(board.size.1);
+    if size <= u8::MOST {
+        Some(Box::new(Frontier::<u8>::new(board, counts, meter)?))
+    } else if size <= i16::MOST {
+        Some(Box::new(Frontier::<i16>::new(board, counts, meter)?))
+    } else {
+        Some(Box::new(Frontier::<i32>::new(board, counts, meter)?))
+    }
+}
+
+impl<T: Lane> Kits for Frontier<T> {
+    fn fits(&self, kit: usize) -> bool {
+        Frontier::fits(self, kit)
+    }
+
+    fn draw(&self, kit: usize) -> Sheet {
+        let mut sheet = Sheet::empty(self.board.wanted.len());
+        if kit != 0 {
+            Frontier::draw(self, kit, self.board.real(), &mut sheet.sketch, sheet.root);
+        }
+        sheet.holds = self.counts.vector(kit);
+        sheet
+    }
+
+    fn largest_offcut(
+        &self,
+        candidates: &mut dyn Iterator<Item = usize>,
+        least: i64,
+        meter: &mut Meter,
+    ) -> Option<Option<(usize, Sheet)>> {
+        let peel = Peel::new(self, meter)?;
+        let mut best: Option<(i128, usize, (i64, i64))> = None;
+        for kit in candidates {
+            if let Some(size) = peel.largest(kit, least) {
+                let area = i128::from(size.0) * i128::from(size.1);
+                if best.is_none_or(|it| it.0 < area) {
+                    best = Some((area, kit, size));
+                }
+            }
+        }
+        Some(best.map(|(_, kit, size)| {
+            let mut sheet = Sheet::empty(self.board.wanted.len());
+            peel.draw(kit, size, &mut sheet.sketch, sheet.root);
+            sheet.holds = self.counts.vector(kit);
+            (kit, sheet)
+        }))
+    }
+}

@@ -1,0 +1,155 @@
+//! The table of keys: all that stands in it is read, and nothing else.
+
+use std::fs;
+
+use crate::diagnostics::read;
+use leafwright::project::keys::{self, GROUPS, Key};
+
+/// Names for the examples of the table to refer to.
+const STOCK: &str = "title: Lantern Walk
+unit: in
+papers:
+  lanterns: {sheet: 12 x 12 in, faces: {rows: {runs: up}, dots: {runs: any}}}
+  oat: {kind: cardstock, sheet: letter}
+  dusk: {kind: cardstock, scraps: at least 4 x 4 in}
+tools:
+  scissors: {kind: scissors}
+  tape runner: {kind: tape}
+  evening words: {kind: stamp set}
+  dusk ink: {kind: ink pad}
+bases:
+  note: {format: a2-us, bought: {pack: 12, with: envelopes}}
+pieces:
+  sash: {of: lanterns, size: 5 1/2 x 2 in}
+  ribbon: {of: lanterns, size: 5 1/2 x 1 1/4 in}
+  rail: {of: lanterns, size: 5 x 1 in}
+  tile: {of: lanterns, size: 1 x 1 in}
+greetings:
+  thanks: {words: Thank you, label: {cut: 2 x 1 in}, of: oat}
+";
+
+/// A description in which a key of a group stands, with `@` for its value.
+fn around(group: &str, key: &Key) -> String {
+    let name = key.name;
+    let paper = "  mist: {sheet: 8 x 10 in, KEY}\n";
+    let within = |section: &str, row: &str| {
+        STOCK.replacen(&format!("{section}:\n"), &format!("{section}:\n{row}"), 1)
+    };
+    let card = |rest: &str| format!("{STOCK}cards:\n  - {{name: One, {rest}}}\n");
+    let layers =
+        "layers: [{piece: sash}, {piece: rail}, {piece: tile, KEY}, {piece: tile}]";
+    let layer = match name {
+        "piece" | "greeting" => card("layers: [{KEY}]"),
+        "gap" => card("layers: [{piece: rail}, {piece: tile, below: rail, KEY}]"),
+        "behind" => card("layers: [{piece: sash, KEY}, {piece: tile}]"),
+        _ => card(layers),
+    };
+    let kind = match name {
+        "longest cut" | "sheets at once" | "marks" | "narrowest strip" => {
+            "kind: lever trimmer, "
+        }
+        "outline" => "kind: punch, ",
+        "reach" | "takes strips" => "kind: punch, outline: circle 1 in, ",
+        "dries" => "kind: glue, ",
+        "thickness" | "pack" => "kind: foam squares, ",
+        "kind" => "",
+        _ => "kind: other, ",
+    };
+    let step = match name {
+        "other part" => "trim to: 2 in wide, KEY",
+        "times" | "call" => "cut off: 1 in high, KEY",
+        "halve" => "KEY, for: sash",
+        _ => "KEY",
+    };
+    let text = match group {
+        "project" => "KEY\n".to_owned(),
+        "giver" => format!("{STOCK}handed out by: {{KEY}}\n"),
+        "ahead" => format!("{STOCK}done ahead: {{KEY}}\n"),
+        "all but" => format!("{STOCK}done ahead: {{kit: {{KEY}}}}\n"),
+        "cut by" => format!("{STOCK}cut by: {{KEY}}\n"),
+        "step" => format!(
+            "{STOCK}cutting:\n  lanterns: [{{trim to: 9 in wide, other part: side}}, {{{step}}}]\n"
+        ),
+        "paper" if ["sheet", "sheets", "scraps"].contains(&name) => {
+            within("papers", "  mist: {KEY}\n")
+        }
+        "paper" => within("papers", paper),
+        "sheet" => within("papers", "  mist: {sheets: [{size: 8 x 8 in, KEY}]}\n")
+            .replace(
+                "size: 8 x 8 in, KEY",
+                if name == "size" { "KEY" } else { "size: a4, KEY" },
+            ),
+        "face" => within("papers", "  mist: {sheet: a4, faces: {front: {KEY}}}\n"),
+        "pack" if name == "sheets" => {
+            within("papers", "  mist: {sheet: a4, pack: {KEY}}\n")
+        }
+        "pack" => within("papers", "  mist: {sheet: a4, pack: {sheets: 24, KEY}}\n"),
+        "base" => match name {
+            "format" | "front" => within("bases", "  mist: {bought: true, KEY}\n"),
+            "bought" | "made" => within("bases", "  mist: {format: a6, KEY}\n"),
+            _ => within("bases", "  mist: {format: a6, bought: true, KEY}\n"),
+        },
+        "bought" => within("bases", "  mist: {format: a6, bought: {KEY}}\n"),
+        "made" => within("bases", "  mist: {format: a6, made: {KEY}}\n"),
+        "tool" => within("tools", &format!("  mist: {{{kind}KEY}}\n")),
+        "piece" => within("pieces", "  mist: {KEY}\n"),
+        "around" => within("pieces", "  mist: {of: oat, size: {KEY}}\n"),
+        "late cut" => format!("{STOCK}late cuts: [{{KEY}}]\n"),
+        "part" => format!(
+            "{STOCK}late cuts: [{{piece: rail, halve: along, makes: {{half: {{KEY}}}}}}]\n"
+        ),
+        "greeting" => within("greetings", "  mist: {KEY}\n"),
+        "label" => within("greetings", "  mist: {words: a, of: oat, label: {KEY}}\n"),
+        "mat" => within("greetings", "  mist: {like: thanks, mat: {KEY}}\n"),
+        "card" if name == "name" => format!("{STOCK}cards:\n  - {{KEY}}\n"),
+        "card" => card("KEY"),
+        "inside" => card("inside: {KEY}"),
+        "layer" => layer,
+        other => panic!("the test has no place for the keys of {other}"),
+    };
+    text.replacen("KEY", &format!("{name}: @"), 1)
+}
+
+/// The rules that are broken where the value of a key stands.
+fn broken(group: &str, key: &Key, value: &str) -> Vec<String> {
+    let text = around(group, key);
+    let start = text.find('@').expect("the place of the value");
+    let (_, outcome) = read("keys.yaml", &text.replacen('@', value, 1));
+    let inside = |at: u32| (start..start + value.len()).contains(&(at as usize));
+    let errors = outcome.notes.iter().filter(|it| it.is_error() && inside(it.site.start));
+    errors.map(|it| format!("{}: {}", it.rule.name, it.message)).collect()
+}
+
+#[test]
+fn every_key_of_the_table_is_read() {
+    for group in GROUPS {
+        for key in group.keys {
+            // No key takes a list in a list in a list.
+            let said = broken(group.name, key, "[[[x]]]");
+            assert!(!said.is_empty(), "`{}` of {} is not read", key.name, group.a);
+        }
+    }
+}
+
+#[test]
+fn every_example_of_the_table_can_be_read() {
+    for group in GROUPS {
+        for key in group.keys {
+            let mut said = broken(group.name, key, key.example);
+            // The examples of whole sections name what only another one describes.
+            said.retain(|it| group.name != "project" || !it.starts_with("unknown-name"));
+            assert!(said.is_empty(), "`{}` of {}: {said:?}", key.name, group.a);
+        }
+    }
+}
+
+#[test]
+fn the_schema_for_editors_is_that_of_the_table() {
+    let path = "templates/project.schema.json";
+    let schema = serde_json::to_string_pretty(&keys::schema()).expect("a schema") + "\n";
+    let kept = fs::read_to_string(path).unwrap_or_default();
+    if kept != schema {
+        fs::write(path, schema).expect("the schema is rewritten");
+        panic!("{path} was out of date and has been rewritten; run the test again");
+    }
+}
