@@ -117,15 +117,16 @@ impl Press {
     }
 
     /// The shaped form of a text, made once.
-    pub(crate) fn shaped(&mut self, key: Key) -> &mut Shaped {
-        if self.shaped.len() > KEPT {
-            self.shaped.clear();
-        }
+    pub(crate) fn shaped(&mut self, key: &Key) -> &mut Shaped {
         let Self { fonts, layouts, families, shaped, .. } = self;
-        shaped.entry(key).or_insert_with_key(|key| {
+        if !shaped.contains_key(key) {
+            if shaped.len() > KEPT {
+                shaped.clear();
+            }
             let layout = shape(fonts, layouts, families, key);
-            Shaped { layout, broken: BTreeMap::new() }
-        })
+            shaped.insert(key.clone(), Shaped { layout, broken: BTreeMap::new() });
+        }
+        shaped.get_mut(key).expect("it was there or has just been made")
     }
 }
 

@@ -51,7 +51,7 @@ pub(crate) fn set(
     width: f64,
 ) -> Arc<Lines> {
     let key = key(text, voice);
-    lines(press, key, width)
+    lines(press, &key, width)
 }
 
 /// Words in one face.
@@ -64,12 +64,12 @@ pub(crate) fn set_words(
 ) -> Arc<Lines> {
     let text = clean(text);
     let stretches = vec![Stretch { range: (0, text.len()), face, part: 0 }];
-    lines(press, Key { size: thousandths(size), text, stretches }, width)
+    lines(press, &Key { size: thousandths(size), text, stretches }, width)
 }
 
 /// How wide a text is without a break, and how wide its longest word.
 pub(crate) fn widths(press: &mut Press, text: &[Inline], voice: &Voice) -> (f64, f64) {
-    let shaped = press.shaped(key(text, voice));
+    let shaped = press.shaped(&key(text, voice));
     let widths = shaped.layout.calculate_content_widths();
     (f64::from(widths.max), f64::from(widths.min))
 }
@@ -125,12 +125,11 @@ fn thousandths(size: f64) -> u32 {
 }
 
 /// The lines of a text, made once for each width.
-fn lines(press: &mut Press, key: Key, width: f64) -> Arc<Lines> {
+fn lines(press: &mut Press, key: &Key, width: f64) -> Arc<Lines> {
     if key.text.is_empty() {
         return Arc::new(Lines::default());
     }
-    let text = key.text.clone();
-    let shaped = press.shaped(key.clone());
+    let shaped = press.shaped(key);
     if let Some(ready) = shaped.broken.get(&width.to_bits()) {
         return Arc::clone(ready);
     }
@@ -138,7 +137,7 @@ fn lines(press: &mut Press, key: Key, width: f64) -> Arc<Lines> {
     let limit = width.is_finite().then_some(width as f32);
     shaped.layout.break_all_lines(limit);
     let layout = std::mem::take(&mut shaped.layout);
-    let lines = Arc::new(collect(press, &layout, &text));
+    let lines = Arc::new(collect(press, &layout, &key.text));
     let shaped = press.shaped(key);
     shaped.layout = layout;
     shaped.broken.insert(width.to_bits(), Arc::clone(&lines));
