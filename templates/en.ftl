@@ -41,7 +41,12 @@ name-with-letter = { $name }{ "\u00A0" }({ $letter })
 name-offcut = offcut
 label-named = label { $words }
 label-any = label
-label-blank = blank label
+label-blank = { $count ->
+    [one] blank label
+   *[other] blank labels
+}
+# Labels that are cut alike, with their greetings.
+labels-named = labels { $words }
 strip-for-label = strip for the { $label }
 mat-of-label = mat for the { $label }
 base-named = { $name } base
@@ -140,8 +145,8 @@ caution-scissors = Sharp points and edges. Scissors can cut and prick. Sit down 
 caution-punch = Punch. It can pinch or bruise a finger. Keep fingers out of the opening, and press it down on a firm table.
 caution-heat = Hot tool. It burns skin at a touch and scorches paper. Rest it on its stand, never leave it alone, and unplug it after use. For adults only.
 caution-small-parts = Small parts, such as foam squares. A small child can choke on them. Keep them away from children under 3.
-caution-moving = Blades and hot tools in a moving vehicle. A jolt can make them slip and hurt you or others. Use none while it moves; wait for a stop.
-caution-luggage = Blades in your luggage. They may be taken from you, and can cut whoever opens the bag. Pack them closed and wrapped, and ask your carrier what is allowed before you travel.
+caution-moving = Blades and hot tools in a moving vehicle. A jolt can make them slip and hurt someone. Use none while it moves.
+caution-luggage = Blades in your luggage. They can cut whoever opens it, and may be taken from you. Wrap them, and ask your carrier before you travel what is allowed.
 caution-glue = Wet glue marks paper and tables and makes thin paper curl. Spread it thinly over scrap paper, and use it as its label says.
 caution-ink = Ink stains hands, clothes and tables. Cover the table, close the pad after use, and keep damp stamps off the cards.
 caution-order = Cut in the order of the steps. A wrong first cut can’t be undone.
@@ -151,12 +156,11 @@ caution-last = Local rules and the instructions that come with each tool come fi
 ## What to have at hand
 
 need-title = { $reader ->
-    [class] On the table
-    [kit] What you need at home
+    [class] On the table, shared
+    [kit] What you need
     [travel] What you need at home
    *[maker] Tools
 }
-need-shared = Tools are shared at the table. Tick off what you can see.
 need-pen = a pen
 need-instead = { $tool }. Without one: { $instead }
 
@@ -192,8 +196,7 @@ good-order = { $good }, order number { $number }
 
 ## The bag
 
-bag-title = In your bag
-bag-received = Tick off what you find before you begin.
+bag-title = In your bag: tick off what you find
 bag-summary = What the bag holds: how many, what, and how large.
 bag-count = Count
 bag-what = What
@@ -222,7 +225,6 @@ bag-sheets = { $count ->
     [one] sheet of { $paper }
    *[other] sheets of { $paper }
 }
-scrap-of = scrap of { $paper }
 pack-title = { $hands ->
     [maker] What goes into each bag
    *[reader] What to pack
@@ -256,6 +258,7 @@ sheets-needed = { $kits ->
        *[other] , { $spares } of them spare.
     }
 }
+sheets-scraps = Cut these from scraps of { $paper }, each at least { $size }.
 sheets-proven = No plan can do with fewer than { $sheets } sheets.
 sheets-bound = { $least ->
     [one] No plan with fewer was found.
@@ -265,15 +268,13 @@ offcut-kept = { $proven ->
     [yes] The offcut worth keeping measures { $size }; no plan with so few sheets leaves a larger one.
    *[no] The offcut worth keeping measures { $size }.
 }
-own-way = { $same ->
-    [yes] Your own way takes { $sheets ->
-        [one] one sheet
-       *[other] { $sheets } sheets
-    } with { $cuts } cuts a sheet; the best plan found takes as many sheets, with { $bestcuts } cuts.
-   *[no] Your own way takes { $sheets ->
-        [one] one sheet
-       *[other] { $sheets } sheets
-    } with { $cuts } cuts a sheet; the best plan found takes { $bestsheets }, with { $bestcuts } cuts.
+own-way = Your own way takes { $sheets ->
+    [one] one sheet
+   *[other] { $sheets } sheets
+} and { $cuts } cuts{ $same ->
+    [all] ; no plan was found that does better.
+    [sheets] ; the best plan found takes as many sheets, and { $bestcuts } cuts.
+   *[none] ; the best plan found takes { $bestsheets }, and { $bestcuts } cuts.
 }
 own-offcut = Your way leaves an offcut of { $size }, the best plan one of { $best }.
 plan-caption = { $plans ->
@@ -444,8 +445,13 @@ stamp-on = { $on ->
     [strip] strip
    *[label] label
 }
-stamp-with = With the { $with }, stamp each greeting in the middle of a { $on }: { $items }.
-stamp-plain = Stamp each greeting in the middle of a { $on }: { $items }.
+stamp-greetings = Stamp each greeting{ $hasink ->
+    [yes] {" "}in { $ink },
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}with { $set },
+   *[no] {""}
+} in the middle of a { $on }: { $items }.
 stamp-item = { $words }{ $count ->
     [one] {""}
    *[other] {" "}({ $count } times)
@@ -456,6 +462,10 @@ stamp-item-on = { $words } on { $on }{ $count ->
 }
 its-label = its label
 ink-dries = Let the ink dry before you touch it.
+card-waits = { $minutes ->
+    [one] Let the card dry for 1 minute.
+   *[other] Let the card dry for { $minutes } minutes.
+}
 waits = { $minutes ->
     [one] Let it dry for 1 minute.
    *[other] Let it dry for { $minutes } minutes.
@@ -509,9 +519,11 @@ late-stays = What stays is the { $stays }.
 late-keep = Keep the { $part } for the card { $card }.
 
 
-how-tape = Tape goes along the edges, a little way in.
+how-tape = Tape goes along the edges.
 how-glue = Spread glue thinly, up to the edges, and press the layer down.
-how-foam = Foam squares go near the corners, clear of the edges. Peel off their covers last.
+# Where glue has to dry.
+how-waits = While one card dries, go on with the next.
+how-foam = Foam squares go on the back, near the corners but clear of the edges; peel off their covers last.
 
 
 ## Cards
@@ -523,9 +535,11 @@ card-takes = Fold { $fold ->
     [right] on the right
    *[bottom] at the bottom
 }. Lay ready: { $items }.
-front-caption = The front, { $size }.
 front-alt-short = The finished front of { $card }.
-front-alt = The front of { $card }, { $size }, with the fold { $fold ->
+front-alt = { $what ->
+    [inside] The inside of { $card }
+   *[front] The front of { $card }
+}, { $size }, with the fold { $fold ->
     [left] on the left
     [top] at the top
     [right] on the right
@@ -548,14 +562,11 @@ fix-glue = { $named ->
 } { $back }.
 fix-with = Put the { $tool } on { $back }.
 fix-plain = Put glue or tape on { $back }.
-fix-raised = { $count ->
-    [1] Put a foam square in the middle of { $back }.
-   *[other] Put { $count } foam squares on { $back }.
-}
-lay-it = { $raised ->
-    [yes] Set it { $how }.
-   *[no] Lay it { $how }.
-}
+set-raised = Set the { $what } on { $count ->
+    [one] a foam square
+   *[other] { $count } foam squares
+}: { $how }.
+lay-it = Lay it { $how }.
 face-up = with the { $face } showing
 pattern-stands = { $turn ->
     [none] pattern upright
@@ -564,15 +575,12 @@ pattern-stands = { $turn ->
    *[over] pattern upside down
 }
 
-# Where a layer sits; follows "Lay it" or "Set it".
+# Where a layer sits; follows "Lay it".
 place-middle = right in the middle
-place-spans = { $axis ->
-    [level] from side to side
-   *[upright] from top to bottom
-}
+place-spans = edge to edge
 place-center = { $axis ->
-    [level] centred from side to side
-   *[upright] centred from top to bottom
+    [level] centred across
+   *[upright] centred up and down
 }
 place-flush = { $fold ->
     [yes] along the fold
@@ -585,20 +593,20 @@ place-flush = { $fold ->
 }
 place-from = { $fold ->
     [yes] { $side ->
-        [left] { $off } in from the fold
-        [right] { $off } in from the fold
+        [left] { $off } from the fold
+        [right] { $off } from the fold
        *[other] { $off } below the fold
     }
    *[no] { $side ->
-        [left] { $off } in from the left edge
+        [left] { $off } from the left edge
         [top] { $off } below the top edge
-        [right] { $off } in from the right edge
+        [right] { $off } from the right edge
        *[bottom] { $off } above the bottom edge
     }
 }
 place-center-of = { $axis ->
-    [level] centred on the { $of } from side to side
-   *[upright] centred on the { $of } from top to bottom
+    [level] centred across the { $of }
+   *[upright] centred up and down the { $of }
 }
 place-touching = { $side ->
     [left] touching the { $of } on its left
@@ -614,18 +622,18 @@ place-beyond = { $side ->
 }
 place-straddling = its middle on the { $edge } of the { $of }
 place-level-with = flush with the { $edge } of the { $of }
-place-within = { $inset } in from the { $edge } of the { $of }
+place-within = { $inset } from the { $edge } of the { $of }
 
 trim-flush = Open the card. From the inside, trim what hangs over of the { $what } flush with the base.
 inside-open = Open the card. This goes on the { $half ->
     [lower] lower half
    *[right] right half
 }.
-inside-stamp = Inside, in the middle of the { $half ->
+inside-stamp = Inside, on the { $half ->
     [lower] lower half
    *[right] right half
-}, stamp { $words } in { $ink }. Let it dry before you close the card.
-inside-write = Inside, in the middle of the { $half ->
+}, stamp { $words } in { $ink }; let it dry.
+inside-write = Inside, on the { $half ->
     [lower] lower half
    *[right] right half
 }, write { $words }.
@@ -646,13 +654,13 @@ envelope-with = { $count ->
    *[other] { $cards } go into the envelopes that come with their bases.
 }
 envelope-post = { $raised ->
-    [yes] Raised layers make a card thick. Before you post one, ask your postal operator what size, thickness and weight a letter may have.
-   *[no] Before you post a card, ask your postal operator what size, thickness and weight a letter may have.
+    [yes] Raised cards are thick: check with your postal operator what it takes.
+   *[no] Check with your postal operator what it takes.
 }
 
 
 ## Check bar
 
 check-title = Is this printed at true size?
-check-text = Hold a ruler to the bars: { $inches } and { $millimetres }. If they differ, print again at 100 %, without fitting to the page.
+check-text = These bars are { $inches } and { $millimetres } long. If yours are not, print again at 100{ "\u00A0" }%.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.

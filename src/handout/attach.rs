@@ -4,7 +4,7 @@ use crate::document::Text;
 use crate::geom::{Axis, Length, Side, Turn};
 use crate::handout::writer::{Writer, sentences};
 use crate::plan::{Front, Set};
-use crate::project::{Along, CardId, FaceId, Layer, Runs, ToolId, ToolKind};
+use crate::project::{Along, FaceId, Layer, Runs, ToolId, ToolKind};
 
 impl Writer<'_> {
     /// The first thing of the project that holds paper on paper.
@@ -24,7 +24,6 @@ impl Writer<'_> {
     /// Which side gets what, and how the layer is laid on.
     pub(super) fn attach(
         &self,
-        card: CardId,
         front: &Front,
         layers: &[Layer],
         sets: &[Set],
@@ -37,30 +36,29 @@ impl Writer<'_> {
         let face = set.showing.unwrap_or(FaceId(0));
         let back = match self.back_of(set.paper, face) {
             Some(back) => {
-                let values = [("face", back.into()), ("what", what.into())];
+                let values = [("face", back.into()), ("what", what.clone().into())];
                 self.tell("back-named", &values)
             }
-            None => self.tell("back-plain", &[("what", what.into())]),
-        };
-        let fix = if layer.raised > 0 {
-            let count = layer.raised.into();
-            self.tell("fix-raised", &[("count", count), ("back", back.into())])
-        } else {
-            self.fix_flat(self.fixed_with(layer), back)
+            None => self.tell("back-plain", &[("what", what.clone().into())]),
         };
         let mut how: Vec<Text> = Vec::new();
         if let Some(face) = self.up_side(set) {
             how.push(face);
         }
         how.extend(self.turned(set).map(plain_text));
-        let place = self.place(card, front, layers, at);
+        let place = self.place(front, layers, at);
         how.extend(place.into_iter().map(plain_text));
         let how = how.into_iter().reduce(|first, next| {
             self.tell("list-next", &[("first", first.into()), ("next", next.into())])
         });
-        let raised = if layer.raised > 0 { "yes" } else { "no" };
-        let values = [("how", how.unwrap_or_default().into()), ("raised", raised.into())];
-        sentences([fix, self.tell("lay-it", &values)])
+        let how = how.unwrap_or_default();
+        if layer.raised > 0 {
+            let count = layer.raised.into();
+            let values = [("what", what.into()), ("count", count), ("how", how.into())];
+            return self.tell("set-raised", &values);
+        }
+        let fix = self.fix_flat(self.fixed_with(layer), back);
+        sentences([fix, self.tell("lay-it", &[("how", how.into())])])
     }
 
     /// Puts glue or tape on a side.
@@ -110,13 +108,11 @@ impl Writer<'_> {
     /// Where a layer sits, in phrases such as `1/4 in from the right edge`.
     pub(super) fn place(
         &self,
-        card: CardId,
         front: &Front,
         layers: &[Layer],
         at: usize,
     ) -> Vec<String> {
         let Some(layer) = layers.get(at) else { return Vec::new() };
-        let _ = card;
         if layer.edge_to_edge.is_none()
             && layer.across == Along::Center
             && layer.up == Along::Center
@@ -126,12 +122,12 @@ impl Writer<'_> {
         let mut phrases = Vec::new();
         let spans = |axis| layer.edge_to_edge == Some(axis);
         if spans(Axis::Level) {
-            phrases.push(self.say("place-spans", &[("axis", "level".into())]));
+            phrases.push(self.say("place-spans", &[]));
         } else {
             phrases.push(self.along(layer.across, Axis::Level, front, layers));
         }
         if spans(Axis::Upright) {
-            phrases.push(self.say("place-spans", &[("axis", "upright".into())]));
+            phrases.push(self.say("place-spans", &[]));
         } else {
             phrases.push(self.along(layer.up, Axis::Upright, front, layers));
         }

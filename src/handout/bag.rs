@@ -8,7 +8,7 @@ use crate::handout::{Hands, When, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{
-    BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, Stock,
+    BaseFrom, BaseId, Comes, GreetingId, PaperId, Placed,
 };
 
 /// A line: how many, what, and its size.
@@ -21,9 +21,7 @@ struct Row {
 /// The bag as it is opened.
 pub(super) fn received(w: &Writer<'_>) -> Vec<Section> {
     let Some(table) = table(w) else { return Vec::new() };
-    let text = w.tell("bag-received", &[]);
-    let blocks = vec![Block::Paragraph(Tone::Body, text), table];
-    of_blocks("bag", w.tell("bag-title", &[]), blocks)
+    of_blocks("bag", w.tell("bag-title", &[]), vec![table])
 }
 
 /// The bag as it is packed, with the tools that go along on a journey.
@@ -79,7 +77,6 @@ fn table(w: &Writer<'_>) -> Option<Block> {
 fn rows(w: &Writer<'_>) -> Vec<Row> {
     let mut rows = bought_bases(w);
     rows.extend(cut_parts(w));
-    rows.extend(scrap_labels(w));
     let sets = w.plan.fronts.iter().flat_map(|front| {
         let count = w.project.cards[front.card.0].count;
         let sets = front.layers.iter().chain(&front.inside).chain(&front.envelope);
@@ -184,7 +181,7 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                     rows.push(row);
                 }
                 PartOf::Label(greeting) => {
-                    rows.extend(labels(w, part, greeting, name));
+                    rows.push(labels(w, part, greeting, name));
                 }
                 PartOf::LabelMat(greeting) => {
                     if !w.is_ahead(Act::MatLabel(greeting)) {
@@ -197,25 +194,31 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
     rows
 }
 
-/// The labels that are cut as one part: all in one row while they are blank.
-fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, name: Text) -> Vec<Row> {
-    let stamped = part.greetings.iter().any(|it| w.is_ahead(Act::StampGreeting(it.0)));
-    if part.greetings.len() > 1 && !stamped {
-        let punched = w.project.greetings[first.0].label.punch.is_some()
-            && w.is_ahead(Act::PunchLabel(first));
-        let blank = w.lettered(w.tell("label-blank", &[]), Some(part));
-        let (what, size) = if punched {
-            (blank, w.project.greetings[first.0].label.outline.size)
-        } else {
-            (name, part.size)
-        };
-        return vec![Row { count: part.per_kit, what, size: Some(size) }];
+/// The labels that are cut as one part, in one row.
+fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
+    if part.greetings.len() <= 1 {
+        let (what, size) = label(w, first, strip, part.size);
+        return Row { count: part.per_kit, what, size: Some(size) };
     }
-    let each = part.greetings.iter().map(|(greeting, count)| {
-        let (what, size) = label(w, *greeting, name.clone(), part.size);
-        Row { count: *count, what, size: Some(size) }
-    });
-    each.collect()
+    let outline = &w.project.greetings[first.0].label;
+    let whole = outline.punch.is_none() || w.is_ahead(Act::PunchLabel(first));
+    let stamped = part.greetings.iter().all(|it| w.is_ahead(Act::StampGreeting(it.0)));
+    let words = part.greetings.iter();
+    let words = words.map(|it| w.quoted(&w.project.greetings[it.0.0].words)).collect();
+    let name = if stamped {
+        w.tell("labels-named", &[("words", w.list(words).into())])
+    } else {
+        w.tell("label-blank", &[("count", part.per_kit.into())])
+    };
+    let what = if whole { w.lettered(name, Some(part)) } else { strip };
+    let stamped = if stamped { "yes" } else { "no" };
+    let matted = part.greetings.iter().all(|it| w.is_ahead(Act::MatLabel(it.0)));
+    let matted = if matted { "yes" } else { "no" };
+    let values =
+        [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
+    let size = if whole { outline.outline.size } else { part.size };
+    let what = w.tell("bag-label", &values);
+    Row { count: part.per_kit, what, size: Some(size) }
 }
 
 /// A label, or the strip it will be punched from.
@@ -232,29 +235,6 @@ fn label(w: &Writer<'_>, greeting: GreetingId, strip: Text, size: Size) -> (Text
     let values =
         [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
     (w.tell("bag-label", &values), size)
-}
-
-/// Labels of papers that only lie about in scraps.
-fn scrap_labels(w: &Writer<'_>) -> Vec<Row> {
-    let greetings = w.project.greetings.iter().enumerate();
-    greetings
-        .filter_map(|(at, greeting)| {
-            let paper = &w.project.papers[greeting.of.0];
-            let Stock::Scraps(least, _) = paper.stock else { return None };
-            let id = GreetingId(at);
-            let count = (0..w.project.cards.len()).fold(0_u32, |sum, card| {
-                let card = &w.project.cards[CardId(card).0];
-                let layers =
-                    card.layers.iter().chain(&card.inside.layers).chain(&card.envelope);
-                let used = layers.filter(|it| it.what == Placed::Greeting(id)).count();
-                let used = u32::try_from(used).unwrap_or(u32::MAX);
-                sum.saturating_add(used.saturating_mul(card.count))
-            });
-            let scrap = w.tell("scrap-of", &[("paper", w.user(&paper.name).into())]);
-            let (what, size) = label(w, id, scrap, least);
-            (count > 0).then_some(Row { count, what, size: Some(size) })
-        })
-        .collect()
 }
 
 /// The sheets of a paper that the reader cuts herself.

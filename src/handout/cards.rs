@@ -1,10 +1,9 @@
 //! A section for each card: its front measured, what it takes, step by step.
 
-use crate::document::{
-    Block, Figure, ScaleWish, Section, Start, Step, Text, Tone,
-};
+use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone};
 use crate::geom::Side;
 use crate::handout::writer::{Writer, sentences};
+use crate::handout::fronts::Half;
 use crate::handout::{Wanted, When, cover, fronts, prepare};
 use crate::plan::{Act, Front, Task};
 use crate::project::{Card, CardId, LateId, Layer, Placed};
@@ -31,7 +30,13 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     }
     let mut texts = Vec::new();
     for task in &tasks {
-        texts.extend(steps(w, id, card, front, task));
+        texts.extend(steps(w, card, front, task));
+    }
+    // Layers dry together, and other cards are made meanwhile.
+    let waits = tasks.iter().map(|it| it.waits).max().unwrap_or(0);
+    if let (Some(last), true) = (texts.last_mut(), waits > 0) {
+        let waits = w.tell("card-waits", &[("minutes", waits.into())]);
+        *last = sentences([std::mem::take(last), waits]);
     }
     let steps = texts.into_iter().enumerate().map(|(at, text)| Step {
         number: (at + 1).to_string(),
@@ -50,21 +55,33 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
         let tip = w.tell("tip", &[("tip", w.user(tip).into())]);
         beside.push(Block::Paragraph(Tone::Remark, tip));
     }
-    let blocks = if wanted.drawings {
-        vec![Block::Keep(vec![Block::Beside(figure(w, id, card, front), beside)])]
-    } else {
-        vec![Block::Keep(beside)]
+    let half = Half {
+        card: id,
+        front,
+        what: "front",
+        layers: &card.layers,
+        sets: &front.layers,
     };
+    let (layers, sets) = (&card.inside.layers, &front.inside);
+    let inside = Half { what: "inside", layers, sets, ..half };
+    let mut blocks = if wanted.drawings {
+        vec![Block::Beside(figure(w, half), beside)]
+    } else {
+        beside
+    };
+    if wanted.drawings && !sets.is_empty() {
+        blocks.push(Block::Figure(figure(w, inside)));
+    }
+    let blocks = vec![Block::Keep(blocks)];
     let title = w.user(&card.name);
     Some(Section { anchor: cover::anchor(id), title, start: Start::Below, blocks })
 }
 
-fn figure(w: &Writer<'_>, id: CardId, card: &Card, front: &Front) -> Figure {
-    let size = w.words.size(front.size);
+fn figure(w: &Writer<'_>, half: Half<'_>) -> Figure {
     Figure {
-        drawing: fronts::measured(w, front, &front.layers, &card.layers),
-        alt: fronts::alt(w, id, front, &front.layers, &card.layers),
-        caption: Some(w.tell("front-caption", &[("size", size.into())])),
+        drawing: fronts::measured(w, half),
+        alt: fronts::alt(w, half),
+        caption: None,
         scale: ScaleWish::Shared(CARDS),
         says_scale: true,
     }
@@ -145,18 +162,12 @@ fn uses(card: &Card, late: LateId) -> impl Iterator<Item = usize> {
 }
 
 /// The steps of a task.
-fn steps(
-    w: &Writer<'_>,
-    id: CardId,
-    card: &Card,
-    front: &Front,
-    task: &Task,
-) -> Vec<Text> {
+fn steps(w: &Writer<'_>, card: &Card, front: &Front, task: &Task) -> Vec<Text> {
     let mut steps = Vec::new();
-    let mut text = match task.act {
+    let text = match task.act {
         Act::Attach(_, at) => {
             steps.extend(late_step(w, card, &card.layers, at));
-            steps.push(w.attach(id, front, &card.layers, &front.layers, at));
+            steps.push(w.attach(front, &card.layers, &front.layers, at));
             Text::new()
         }
         Act::TrimFlush(_, at) => {
@@ -165,37 +176,26 @@ fn steps(
         }
         Act::AttachInside(_, at) => {
             steps.extend(late_step(w, card, &card.inside.layers, at));
-            let attach = w.attach(id, front, &card.inside.layers, &front.inside, at);
+            let attach = w.attach(front, &card.inside.layers, &front.inside, at);
             sentences([w.tell("inside-open", &[("half", half(front).into())]), attach])
         }
         Act::AttachEnvelope(_, at) => {
             steps.extend(late_step(w, card, &card.envelope, at));
-            let attach = w.attach(id, front, &card.envelope, &front.envelope, at);
+            let attach = w.attach(front, &card.envelope, &front.envelope, at);
             sentences([w.tell("envelope-take", &[]), attach])
         }
         Act::StampInside(_) => stamp_inside(w, card, front),
         Act::ChooseInside(_) => choose_inside(w, card),
         _ => Text::new(),
     };
-    let waits = prepare::waits(w, task);
-    if text.is_empty() {
-        if let Some(last) = steps.last_mut() {
-            *last = sentences([std::mem::take(last), waits]);
-        }
-    } else {
-        text = sentences([text, waits]);
+    if !text.is_empty() {
         steps.push(text);
     }
     steps
 }
 
 /// Cuts a piece again, before the first layer that needs it.
-fn late_step(
-    w: &Writer<'_>,
-    card: &Card,
-    layers: &[Layer],
-    at: usize,
-) -> Option<Text> {
+fn late_step(w: &Writer<'_>, card: &Card, layers: &[Layer], at: usize) -> Option<Text> {
     let Placed::Late(late, _) = layers.get(at)?.what else { return None };
     let again = layers
         .iter()

@@ -12,7 +12,7 @@ const MILLIMETRES: i64 = 80;
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let (inch, mm) = (Length::inch(INCHES, 1), Length::mm(MILLIMETRES));
-    let (high, gap) = (Length::mm(7), Length::mm(6));
+    let (high, gap) = (Length::mm(5), Length::mm(5));
     let inch_bar = Rect::whole(Size::new(inch, high));
     let mm_bar = Rect::new(Length::ZERO, high + gap, Size::new(mm, high));
     let drawing = Drawing {
@@ -34,7 +34,7 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
         alt: w.say("check-alt", &values()),
         caption: None,
         scale: ScaleWish::Full,
-        says_scale: true,
+        says_scale: false,
     };
     let text = w.tell("check-text", &values());
     let blocks = vec![Block::Keep(vec![

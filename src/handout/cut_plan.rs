@@ -7,7 +7,10 @@ use crate::handout::writer::{Writer, plain, sentences};
 use crate::handout::{Wanted, of_blocks, sheets};
 use crate::plan::Act;
 use crate::plan::cut::{Leaf, OwnCompared, PaperCut, Part};
-use crate::project::FaceId;
+use crate::project::{FaceId, Stock};
+
+/// The drawings of sheets that share a scale.
+const PLANS: u32 = 3;
 
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let mine = w.plan.cuts.iter().filter(|it| w.is_mine(Act::CutPaper(it.paper)));
@@ -22,11 +25,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
     }
     if wanted.drawings {
         let figures = (0..cut.patterns.len()).map(|it| figure(w, cut, it));
-        let figures: Vec<Figure> = figures.collect();
-        blocks.extend(figures.chunks(2).map(|it| match it {
-            [one] => Block::Figure(one.clone()),
-            pair => Block::Figures(pair.to_vec()),
-        }));
+        blocks.extend(figures.map(Block::Figure));
     }
     blocks.push(Block::Table(table(w, cut)));
     let title = w.tell("cut-plan-title", &[("paper", paper.into())]);
@@ -37,6 +36,11 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
 fn sheets_needed(w: &Writer<'_>, cut: &PaperCut) -> Text {
     let sheets = sheets(cut);
     let paper = &w.project.papers[cut.paper.0];
+    if let Stock::Scraps(least, _) = paper.stock {
+        let size = w.words.size(least);
+        let values = [("paper", w.user(&paper.name).into()), ("size", size.into())];
+        return w.tell("sheets-scraps", &values);
+    }
     let size = cut.patterns.first().map(|it| it.sheet).unwrap_or_default();
     let spares = w.plan.supplies.spares.min(cut.kits.saturating_sub(1));
     let needed = w.tell(
@@ -73,7 +77,11 @@ pub(super) fn sheets(cut: &PaperCut) -> u32 {
 
 /// The designer's own way beside the best one found.
 fn own_way(w: &Writer<'_>, own: OwnCompared) -> Text {
-    let same = if own.sheets == own.best_sheets { "yes" } else { "no" };
+    let same = match (own.sheets == own.best_sheets, own.cuts == own.best_cuts) {
+        (true, true) => "all",
+        (true, false) => "sheets",
+        (false, _) => "none",
+    };
     let compared = w.tell(
         "own-way",
         &[
@@ -107,7 +115,7 @@ fn figure(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Figure {
         drawing: sheets::divided(w, cut, pattern),
         alt: alt(w, cut, pattern),
         caption: Some(caption),
-        scale: ScaleWish::Largest,
+        scale: ScaleWish::Shared(PLANS),
         says_scale: true,
     }
 }

@@ -141,7 +141,7 @@ fn take(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             let values =
                 [("count", number.into()), ("size", size.into()), ("turn", turn.into())];
             w.tell("go-on", &values)
-        },
+        }
     }
 }
 

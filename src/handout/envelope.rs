@@ -2,11 +2,11 @@
 
 use crate::document::{Block, Section, Tone};
 use crate::handout::of_blocks;
-use crate::handout::writer::Writer;
+use crate::handout::writer::{Writer, sentences};
 use crate::project::BaseId;
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
-    let mut blocks = Vec::new();
+    let mut texts = Vec::new();
     for (at, base) in w.project.bases.iter().enumerate() {
         let cards = w.project.cards.iter().filter(|it| it.base == BaseId(at));
         let names: Vec<_> = cards.map(|it| w.user(&it.name)).collect();
@@ -31,14 +31,15 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
                 &[("cards", cards.into()), ("count", count.into())],
             ),
         };
-        blocks.push(Block::Paragraph(Tone::Body, text));
+        texts.push(text);
     }
-    if blocks.is_empty() {
+    if texts.is_empty() {
         return Vec::new();
     }
     let raised = w.plan.fronts.iter().any(|it| it.layers.iter().any(|it| it.raised > 0));
     let raised = if raised { "yes" } else { "no" };
     let text = w.tell("envelope-post", &[("raised", raised.into())]);
-    blocks.push(Block::Paragraph(Tone::Body, text));
-    of_blocks("envelope", w.tell("envelope-title", &[]), vec![Block::Keep(blocks)])
+    texts.push(text);
+    let block = Block::Paragraph(Tone::Body, sentences(texts));
+    of_blocks("envelope", w.tell("envelope-title", &[]), vec![block])
 }

@@ -19,49 +19,51 @@ pub(super) fn finished(w: &Writer<'_>, card: CardId) -> Drawing {
     Drawing { size: front.size, marks }
 }
 
-/// Some layers on a base of this size, each with its letter and its distance
-/// from two sides.
-pub(super) fn measured(
-    w: &Writer<'_>,
-    front: &Front,
-    sets: &[Set],
-    layers: &[Layer],
-) -> Drawing {
-    let mut marks = base(w, front);
-    for set in sets {
+/// What is placed on the front of a card, or on the half inside that faces one.
+#[derive(Clone, Copy)]
+pub(super) struct Half<'a> {
+    pub(super) card: CardId,
+    pub(super) front: &'a Front,
+    /// `front` or `inside`, as messages choose by it.
+    pub(super) what: &'static str,
+    /// The layers as they are described, and the places they have found.
+    pub(super) layers: &'a [Layer],
+    pub(super) sets: &'a [Set],
+}
+
+/// Layers on a half, each with its letter and its distance from two sides.
+pub(super) fn measured(w: &Writer<'_>, half: Half<'_>) -> Drawing {
+    let mut marks = base(w, half.front);
+    for set in half.sets {
         marks.extend(layer(w, set));
         marks.push(label(w, set));
     }
     let mut dimensions = Dimensions::default();
-    for (set, layer) in sets.iter().zip(layers) {
-        let Size { width, height } = front.size;
+    for (set, layer) in half.sets.iter().zip(half.layers) {
+        let Size { width, height } = half.front.size;
         let (rect, across, up) = (set.laid, layer.across, layer.up);
         dimensions.add(from_left_or_right(rect, width, across));
         dimensions.add(from_top_or_bottom(rect, height, up));
     }
     marks.extend(dimensions.marks(w));
-    Drawing { size: front.size, marks }
+    Drawing { size: half.front.size, marks }
 }
 
 /// What a measured drawing shows: the layers with their places.
-pub(super) fn alt(
-    w: &Writer<'_>,
-    card: CardId,
-    front: &Front,
-    sets: &[Set],
-    layers: &[Layer],
-) -> String {
-    let layers = sets.iter().zip(layers).enumerate().map(|(at, (set, _))| {
+pub(super) fn alt(w: &Writer<'_>, half: Half<'_>) -> String {
+    let layers = half.sets.iter().enumerate().map(|(at, set)| {
         let name = plain(&w.placed(set.what));
-        let place = w.place(card, front, layers, at).join(&w.say("list-comma", &[]));
+        let place = w.place(half.front, half.layers, at);
+        let place = place.join(&w.say("list-comma", &[]));
         w.say("front-alt-layer", &[("name", name.into()), ("place", place.into())])
     });
     let layers = layers.collect::<Vec<_>>().join(&w.say("list-semicolon", &[]));
-    let name = w.project.cards[card.0].name.words.clone();
+    let name = w.project.cards[half.card.0].name.words.clone();
     let values = [
+        ("what", half.what.into()),
         ("card", name.into()),
-        ("size", w.words.size(front.size).into()),
-        ("fold", Writer::side(front.fold).into()),
+        ("size", w.words.size(half.front.size).into()),
+        ("fold", Writer::side(half.front.fold).into()),
         ("layers", layers.into()),
     ];
     w.say("front-alt", &values)
@@ -97,10 +99,10 @@ fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
         let line = Some(Stroke::Edge);
         marks.push(Mark::Area { rect, shape: set.shape, line, fill });
     };
-    if let (Some(rect), Placed::Greeting(greeting)) = (set.mat, set.what) {
-        if let Some(mat) = w.project.greetings[greeting.0].mat {
-            area(rect, w.fill(mat.of, None, Turn::None));
-        }
+    if let (Some(rect), Placed::Greeting(greeting)) = (set.mat, set.what)
+        && let Some(mat) = w.project.greetings[greeting.0].mat
+    {
+        area(rect, w.fill(mat.of, None, Turn::None));
     }
     // Words must stay readable on a label.
     let is_label = matches!(set.what, Placed::Greeting(_));

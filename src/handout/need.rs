@@ -2,11 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use crate::document::{Block, Marker, Section, Text, Tone};
+use crate::document::{Block, Marker, Section, Text};
 use crate::handout::writer::Writer;
 use crate::handout::{Hands, Wanted, of_blocks};
 use crate::plan::{Act, Task};
-use crate::project::{Reader, Tool, ToolId, ToolKind};
+use crate::project::{Tool, ToolId, ToolKind};
 
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let tasks: Vec<&Task> = w
@@ -31,12 +31,8 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     if items.is_empty() {
         return Vec::new();
     }
-    let mut blocks = Vec::new();
     let reader = w.template.reader.word();
-    if w.template.hands == Hands::Reader && w.template.reader == Reader::Class {
-        blocks.push(Block::Paragraph(Tone::Body, w.tell("need-shared", &[])));
-    }
-    blocks.push(Block::List(Marker::Box, items));
+    let blocks = vec![Block::List(Marker::Box, items)];
     let when = match (w.template.hands, w.template.reader) {
         (Hands::Maker, _) => "maker",
         (Hands::Reader, _) => reader,

@@ -8,7 +8,7 @@ use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{
     BaseId, CardId, Comes, FoldAlong, GreetingId, LateHow, LateId, Placed, Reader, Stock,
-    ToolKind, Work,
+    ToolId, ToolKind, Work,
 };
 
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
@@ -67,16 +67,18 @@ fn how(w: &Writer<'_>, wanted: &Wanted) -> Text {
         }
     };
     let mine = w.mine().filter(|(_, when)| wanted.when.is_none_or(|it| it == *when));
-    let (mut tape, mut glue, mut foam) = (false, false, false);
+    let (mut tape, mut glue, mut foam, mut waits) = (false, false, false, false);
     for layer in mine.filter_map(|(task, _)| fixes(task)) {
         let kind = w.fixed_with(layer).map(|it| &w.project.tools[it.0].kind);
         tape |= kind == Some(&ToolKind::Tape);
         glue |= matches!(kind, Some(ToolKind::Glue { .. }));
         foam |= layer.raised > 0;
+        waits |= matches!(kind, Some(ToolKind::Glue { dries: 1.. }));
     }
     let said = [
         tape.then(|| w.tell("how-tape", &[])),
         glue.then(|| w.tell("how-glue", &[])),
+        waits.then(|| w.tell("how-waits", &[])),
         foam.then(|| w.tell("how-foam", &[])),
     ];
     sentences(said.into_iter().flatten())
@@ -119,7 +121,7 @@ fn step(w: &Writer<'_>, group: &[&Task]) -> Text {
 }
 
 /// How long to wait after a task, if at all.
-pub(super) fn waits(w: &Writer<'_>, task: &Task) -> Text {
+fn waits(w: &Writer<'_>, task: &Task) -> Text {
     match task.waits {
         0 => Text::new(),
         minutes => w.tell("waits", &[("minutes", minutes.into())]),
@@ -184,7 +186,7 @@ fn fold(w: &Writer<'_>, group: &[&Task]) -> Text {
     });
     let scored = if scored { "yes" } else { "no" };
     let folder = || w.project.tools.iter().position(|it| it.kind == ToolKind::Folder);
-    let tool = group[0].tool.or_else(|| folder().map(crate::project::ToolId));
+    let tool = group[0].tool.or_else(|| folder().map(ToolId));
     let bases = w.list(bases);
     let text =
         w.tell("fold-bases", &[("bases", bases.into()), ("scored", scored.into())]);
@@ -251,23 +253,17 @@ fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
     } else {
         on
     };
-    let with: Vec<Text> = [group[0].tool, group[0].ink]
-        .into_iter()
-        .flatten()
-        .map(|it| w.tool_name(it))
-        .collect();
-    let values = |with: Text| {
-        [
-            ("on", on.clone().into()),
-            ("items", items.clone().into()),
-            ("with", with.into()),
-        ]
-    };
-    if with.is_empty() {
-        w.tell("stamp-plain", &[("on", on.into()), ("items", items.into())])
-    } else {
-        w.tell("stamp-with", &values(w.list(with)))
-    }
+    let has = |tool: Option<ToolId>| if tool.is_some() { "yes" } else { "no" };
+    let (set, ink) = (group[0].tool, group[0].ink);
+    let values = [
+        ("hasink", has(ink).into()),
+        ("ink", ink.map(|it| w.tool_name(it)).unwrap_or_default().into()),
+        ("hasset", has(set).into()),
+        ("set", set.map(|it| w.tool(it)).unwrap_or_default().into()),
+        ("on", on.into()),
+        ("items", items.into()),
+    ];
+    w.tell("stamp-greetings", &values)
 }
 
 fn punch(w: &Writer<'_>, group: &[&Task]) -> Text {

@@ -1,15 +1,18 @@
-//! One test binary, by capability, in reading order.
+//! One test binary, by capability.
 
+mod command;
 mod cutting;
 mod cutting_cross;
 mod cutting_known;
 mod demos;
 mod describe;
 mod diagnostics;
+mod docs;
 mod drawings;
 mod drawn;
 mod export;
 mod fit;
+mod fonts;
 mod fronts;
 mod hand_made;
 mod handout;

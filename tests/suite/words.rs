@@ -176,3 +176,12 @@ fn no_message_is_missing_or_unused() {
         }
     }
 }
+
+#[test]
+fn no_message_speaks_of_panels_and_software() {
+    let text = fs::read_to_string("templates/en.ftl").unwrap().to_lowercase();
+    let words: Vec<&str> = text.split(|it: char| !it.is_alphabetic()).collect();
+    for avoided in ["kerf", "grid", "column", "row", "node", "stop"] {
+        assert!(!words.contains(&avoided), "`{avoided}` is a word of other trades");
+    }
+}
