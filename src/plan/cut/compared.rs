@@ -52,10 +52,13 @@ fn sheets(patterns: &[Pattern]) -> u32 {
     patterns.iter().fold(0, |all, it| all.saturating_add(it.copies))
 }
 
+/// Cuts on a sheet, on average and rounded up.
 fn cuts(patterns: &[Pattern]) -> u32 {
-    patterns
-        .iter()
-        .fold(0, |all, it| all.saturating_add(it.copies.saturating_mul(it.tree.cuts())))
+    let cuts = patterns.iter();
+    let all =
+        cuts.map(|it| u64::from(it.copies) * u64::from(it.tree.cuts())).sum::<u64>();
+    let each = all.div_ceil(u64::from(sheets(patterns)).max(1));
+    u32::try_from(each).unwrap_or(u32::MAX)
 }
 
 fn largest_offcut(tree: &Tree, sheet: Size) -> Option<Size> {

@@ -88,11 +88,11 @@ pub struct Offcut {
 pub struct OwnCompared {
     /// Sheets her plan takes.
     pub sheets: u32,
-    /// Cuts her plan takes, over all sheets.
+    /// Cuts her plan takes on a sheet.
     pub cuts: u32,
     /// Sheets the best plan takes.
     pub best_sheets: u32,
-    /// Cuts the best plan takes, over all sheets.
+    /// Cuts the best plan takes on a sheet, on average and rounded up.
     pub best_cuts: u32,
     /// Her largest offcut, by area.
     pub offcut: Option<Size>,
