@@ -3,7 +3,7 @@
 use crate::cli::args::Cuts;
 use crate::cli::notes::{self, Planned};
 use crate::cli::{Halt, Streams, make, plain};
-use crate::handout::{self, Hands, Kind, Template, Wanted};
+use crate::handout::{self, Drawings, Hands, Kind, Template, Wanted};
 
 /// Shows the cutting.
 pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
@@ -11,7 +11,8 @@ pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
     let planned = notes::planned(&asked.described, template.reader, streams)?;
     let Planned { sources, project, plan, notes } = planned;
     notes::write(&notes, &sources, asked.described.messages, streams);
-    let template = Template { sections: SECTIONS.to_vec(), hands: Hands::Maker, ..template };
+    let template =
+        Template { sections: SECTIONS.to_vec(), hands: Hands::Maker, ..template };
     let options = handout::Options::default();
     let document = handout::write(&project, &plan, &template, options);
     let mut text = String::new();
@@ -26,5 +27,11 @@ pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
 const SECTIONS: [Wanted; 2] = [wanted(Kind::CutPlan), wanted(Kind::Cutting)];
 
 const fn wanted(kind: Kind) -> Wanted {
-    Wanted { kind, new_page: false, drawings: false, own_way: true, when: None }
+    Wanted {
+        kind,
+        new_page: false,
+        drawings: Drawings::LeftOut,
+        own_way: true,
+        when: None,
+    }
 }
