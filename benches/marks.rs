@@ -99,12 +99,7 @@ impl Kit {
 
     fn tidied(&self, mut plan: Vec<Pattern>) -> Vec<Pattern> {
         let free: Vec<bool> = self.kinds.iter().map(|it| it.free).collect();
-        let begun = Instant::now();
         let tidied = tidy(&plan, &free, &TRIMMER, TIDY_BUDGET);
-        let took = begun.elapsed().as_millis();
-        if took > 400 {
-            println!("  tidying took {took} ms and {} steps", tidied.spent);
-        }
         for (pattern, tree) in plan.iter_mut().zip(tidied.trees) {
             pattern.tree = tree;
         }

@@ -98,6 +98,12 @@ pub(crate) struct Cuts {
     /// Write JSON (see templates/cuts.schema.json) instead of text.
     #[arg(long)]
     pub(crate) json: bool,
+    /// Keep the plan beside the description: later runs cut the same way.
+    #[arg(long)]
+    pub(crate) keep: bool,
+    /// Draw sheets with letters and signs that every terminal has.
+    #[arg(long)]
+    pub(crate) ascii: bool,
 }
 
 #[derive(Args, Debug)]

@@ -66,6 +66,11 @@ pub(crate) fn description(path: &Path) -> Result<Source, Failure> {
     Ok(Source::new(name, text.strip_prefix('\u{feff}').unwrap_or(&text)))
 }
 
+/// Where the cutting plan of a description is kept.
+pub(crate) fn kept_beside(description: &Path) -> PathBuf {
+    description.with_extension("cuts.json")
+}
+
 fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
     let file = fs::File::open(path)?;
     if file.metadata()?.is_dir() {

@@ -5,13 +5,24 @@ use crate::document::{Block, Document, Marker, Table, Text};
 /// As wide as a line of text gets.
 const WIDTH: usize = 76;
 
-/// The sections of a document, under their headings.
-pub(crate) fn text(document: &Document) -> Vec<(String, String)> {
+/// A section as plain text.
+#[derive(Clone, Debug)]
+pub(crate) struct Told {
+    /// The anchor of the section.
+    pub(crate) anchor: String,
+    /// Its heading.
+    pub(crate) title: String,
+    /// What stands below it.
+    pub(crate) text: String,
+}
+
+/// The sections of a document.
+pub(crate) fn text(document: &Document) -> Vec<Told> {
     let sections = document.sections.iter();
     let told = sections.map(|section| {
         let mut text = String::new();
         blocks(&mut text, &section.blocks);
-        (words(&section.title), text)
+        Told { anchor: section.anchor.clone(), title: words(&section.title), text }
     });
     told.collect()
 }

@@ -17,6 +17,9 @@ use super::drawing::Picture;
 use super::setter::{Frame, Setter};
 use super::slab::{Slab, fuse};
 
+/// A drawing with no side as long as this is seen badly.
+const TINY: f64 = 72.0;
+
 /// A drawing with what is said below it.
 pub(crate) struct Drawn {
     /// At the left edge 0 until it is moved.
@@ -152,29 +155,40 @@ impl Setter<'_> {
 
     /// The largest scale of ISO 5455 at which a drawing fits with its labels.
     ///
-    /// Labels keep their size: where they need more room than there is, a smaller
-    /// scale does not help, and the scale that comes nearest is taken.
+    /// Labels keep their size. Where they alone stand over the room by a little, a
+    /// drawing that is large enough to be seen is better than one that fits; where
+    /// they need more than there is, no smaller scale would help.
     pub(crate) fn largest(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
         let smaller = [50, 100, 200, 500, 1000].map(|real| Scale { drawn: 1, real });
         let size = figure.drawing.size;
-        let mut nearest: Option<(f64, Scale)> = None;
+        let page = (self.theme.right - self.theme.left, 0.9 * self.theme.height());
+        // The scale before, at which only labels stand over, and by how much.
+        let mut before: Option<(f64, bool, Scale)> = None;
         for scale in Scale::RECOMMENDED.into_iter().chain(smaller) {
             let bare = (scale.on_page(size.width).0, scale.on_page(size.height).0);
             if bare.0 > room.0 || bare.1 > room.1 {
                 continue;
+            }
+            let tiny = bare.0.max(bare.1) < TINY * self.theme.enlarged;
+            if let Some((_, true, larger)) = before
+                && tiny
+            {
+                return larger;
             }
             let (width, height) = drawing::extent(self, &figure.drawing, scale);
             let over = (width / room.0).max(height / room.1);
             if over <= 1.0 {
                 return scale;
             }
-            if nearest.is_none_or(|it| over < it.0 - 0.02) {
-                nearest = Some((over, scale));
-            } else {
-                break;
+            if let Some((least, _, larger)) = before
+                && over > least - 0.02
+            {
+                return larger;
             }
+            let bearable = over < 1.35 && width <= page.0 && height <= page.1;
+            before = Some((over, bearable, scale));
         }
-        nearest.map_or(Scale { drawn: 1, real: 1000 }, |it| it.1)
+        before.map_or(Scale { drawn: 1, real: 1000 }, |it| it.2)
     }
 
     /// A drawing on its own.

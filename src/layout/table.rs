@@ -5,6 +5,7 @@ use std::rc::Rc;
 use crate::document::Align;
 use crate::document::Column;
 use crate::document::Inline;
+use crate::document::Look;
 use crate::document::Marker;
 use crate::document::Table;
 use crate::page::Ink;
@@ -14,7 +15,7 @@ use crate::page::TagId;
 
 use super::blocks::plain;
 use super::setter::{Frame, Setter, Stand};
-use super::slab::{NEVER, Slab, fuse, height};
+use super::slab::{NEVER, Slab, fuse};
 use super::text;
 
 /// Rows of up to so many lines are never cut.
@@ -53,7 +54,7 @@ impl Setter<'_> {
             let rule = self.rule(left, right, head.height - 0.3, Ink::TEXT, 0.6);
             head.items.push(rule);
             head.after = NEVER;
-            again = Some(Rc::new(self.head_again(&head, frame, right)));
+            again = Some(Rc::new(self.head_again(&head, frame, left)));
             slabs.push(head);
         }
         let count = table.rows.len();
@@ -183,42 +184,32 @@ impl Setter<'_> {
         lines
     }
 
-    /// The head as it is repeated on later pages, with the word for it.
-    fn head_again(&mut self, head: &Slab, frame: Frame, right: f64) -> Slab {
+    /// The head as it is repeated on later pages, with the word for it: in the margin,
+    /// or above a table that takes the margin itself.
+    fn head_again(&mut self, head: &Slab, frame: Frame, left: f64) -> Slab {
         let mut again = head.clone();
         again.marks.clear();
         again.links.clear();
-        if !self.phrases.continued.is_empty() {
-            let words = [Inline::plain(self.phrases.continued.as_str())];
-            let voice = self.theme.remark.in_ink(Ink::QUIET);
-            let (left, width) =
-                frame.margin.filter(|it| it.0 + it.1 < right).unwrap_or(frame.wide);
-            let in_margin = frame.margin.is_some_and(|it| {
-                // A wide table has taken the margin.
-                let table = head.items.iter().find_map(|item| match &item.what {
-                    crate::page::What::Text(text) => Some(text.x),
-                    crate::page::What::Path(_) => None,
-                });
-                table.is_none_or(|x| x > it.0 + it.1)
-            });
-            let stand = if in_margin { Stand::End } else { Stand::Start };
-            let note = fuse(self.stand(&words, &voice, TagId::ROOT, left, width, stand));
-            if in_margin {
-                again.absorb(note, self.theme.cell.baseline() - voice.baseline());
-            } else {
-                let mut stacked = Slab::blank(note.height + again.height);
-                let below = note.height;
-                stacked.absorb(note, 0.0);
-                stacked.absorb(again, below);
-                again = stacked;
-            }
+        let words = [Inline::plain(self.phrases.continued.as_str())];
+        let voice = self.theme.remark.in_ink(Ink::QUIET);
+        if let Some((at, width)) = frame.margin.filter(|it| it.0 + it.1 < left) {
+            let note = self.stand(&words, &voice, TagId::ROOT, at, width, Stand::End);
+            let lift = self.theme.cell.baseline() - voice.baseline();
+            again.absorb(fuse(note), lift);
+        } else {
+            let (_, width) = frame.wide;
+            let note = fuse(self.paragraph(&words, &voice, TagId::ROOT, left, width));
+            let mut stacked = Slab::blank(note.height + again.height);
+            let below = note.height;
+            stacked.absorb(note, 0.0);
+            stacked.absorb(again, below);
+            again = stacked;
         }
         for item in &mut again.items {
             if item.owner != Owner::Decoration {
                 item.owner = Owner::Running;
             }
         }
-        debug_assert!(height(std::slice::from_ref(&again)) < self.theme.height());
         again
     }
 }
@@ -258,8 +249,5 @@ fn modest(widths: &[(f64, f64)], room: f64) -> Vec<f64> {
 
 /// The same words, stronger.
 fn strong(words: &[Inline]) -> Vec<Inline> {
-    words
-        .iter()
-        .map(|it| Inline { look: crate::document::Look::Strong, ..it.clone() })
-        .collect()
+    words.iter().map(|it| Inline { look: Look::Strong, ..it.clone() }).collect()
 }

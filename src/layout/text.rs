@@ -221,28 +221,30 @@ impl Open {
         // A space is a space, whether a line may break at it or not.
         let said = words.chars().filter(|it| *it != '\u{ad}');
         self.text.extend(said.map(|it| if it == '\u{a0}' { ' ' } else { it }));
-        let mut range = start..self.text.len();
+        let end = self.text.len();
         if cluster.is_ligature_continuation() {
             // The glyph of the ligature says this too.
             if let Some(glyph) = self.glyphs.last_mut() {
-                glyph.text.end = range.end;
+                glyph.text.end = end;
             }
         }
+        // Several glyphs of a cluster, such as a letter and its marks, say a
+        // character each, and the last one the rest.
+        let count = cluster.glyphs().count();
+        let mut says = start;
         let mut x = if self.leftwards { -self.x - advance } else { self.x };
-        for glyph in cluster.glyphs() {
+        for (place, glyph) in cluster.glyphs().enumerate() {
+            let next = self.text[says..].chars().next().map_or(0, char::len_utf8);
+            let until = if place + 1 == count { end } else { says + next };
             #[expect(
                 clippy::cast_possible_truncation,
                 reason = "a font has no more glyphs"
             )]
             let id = glyph.id as u16;
             let at = x + f64::from(glyph.x);
-            self.glyphs.push(Glyph {
-                id,
-                x: at,
-                rise: f64::from(glyph.y),
-                text: range.clone(),
-            });
-            range.start = range.end;
+            let rise = f64::from(glyph.y);
+            self.glyphs.push(Glyph { id, x: at, rise, text: says..until });
+            says = until;
             x += f64::from(glyph.advance);
         }
         self.x += advance;

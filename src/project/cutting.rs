@@ -63,14 +63,6 @@ pub enum OwnAct {
         /// The piece that both halves are.
         piece: PieceId,
     },
-    /// Halves the part in hand by its shape: `halve: across` is a cut across its
-    /// longer side, `halve: along` one along it. A square part is cut upright.
-    HalveByShape {
-        /// The cut runs along the longer side.
-        along: bool,
-        /// The piece that both halves are.
-        piece: PieceId,
-    },
     /// The part in hand is the piece, without a cut.
     Is(PieceId),
     /// Keeps the part in hand, or a named one, as an offcut.

@@ -6,9 +6,9 @@ use std::path::Path;
 
 use leafwright::diag::render;
 use leafwright::geom::Rect;
-use leafwright::plan::cut::{Becomes, Leaf};
+use leafwright::plan::cut::{Becomes, Leaf, PaperCut};
 use leafwright::plan::{Good, Plan, PlanOptions, cuts_json, plan};
-use leafwright::project::{Project, Reader};
+use leafwright::project::{Project, Reader, Stock};
 use leafwright::source::Sources;
 
 use crate::diagnostics::read;
@@ -33,7 +33,8 @@ fn planned(path: &Path, reader: Reader) -> (String, Sources, Project, Plan) {
         notes.collect::<Vec<_>>().join("\n")
     };
     let project = outcome.value.unwrap_or_else(|| panic!("{}", said(&outcome.notes)));
-    let plan = plan(&project, &PlanOptions { reader, ..PlanOptions::default() });
+    // Any sound plan does here, not only the best.
+    let plan = plan(&project, &PlanOptions { reader, budget: 500_000, kits: None });
     assert!(plan.notes.is_empty(), "{}", said(&plan.notes));
     (name, sources, project, plan.value.expect("no note is an error"))
 }
@@ -55,7 +56,10 @@ fn every_demo_is_planned_for_every_reader_without_a_note() {
 fn the_sheets_of_every_demo_yield_what_its_kits_need() {
     for reader in Reader::ALL {
         for (name, _, project, plan) in demos(reader) {
-            for cut in &plan.cuts {
+            let scraps = |cut: &&PaperCut| {
+                matches!(project.papers[cut.paper.0].stock, Stock::Scraps(..))
+            };
+            for cut in plan.cuts.iter().filter(|cut| !scraps(cut)) {
                 let (mut come, mut stepped) = (BTreeMap::new(), BTreeMap::new());
                 for pattern in &cut.patterns {
                     for placed in pattern.tree.placements(pattern.sheet) {

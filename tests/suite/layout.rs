@@ -307,6 +307,12 @@ fn a_document_that_says_nothing_has_a_page() {
 }
 
 #[test]
+fn pages_can_be_handed_to_another_thread() {
+    fn check<T: Send + Sync>() {}
+    check::<Laid>();
+}
+
+#[test]
 fn a_press_keeps_nothing_that_shows() {
     let mut press = Press::new();
     let setup = PageSetup::default();

@@ -1,15 +1,18 @@
 //! One test binary, by capability.
 
+mod command;
 mod cutting;
 mod cutting_cross;
 mod cutting_known;
 mod demos;
 mod describe;
 mod diagnostics;
+mod docs;
 mod drawings;
 mod drawn;
 mod export;
 mod fit;
+mod fonts;
 mod fronts;
 mod hand_made;
 mod handout;
@@ -21,6 +24,7 @@ mod own_plan;
 mod own_way;
 mod pdf;
 mod plan;
+mod plan_large;
 mod plan_notes;
 mod post;
 mod random;

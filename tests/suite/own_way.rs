@@ -113,7 +113,7 @@ fn take<'a>(name: &'a str, step: (Option<&str>, OwnAct)) -> (Option<&'a str>, Ow
 }
 
 fn across(piece: PieceId) -> (Option<&'static str>, OwnAct) {
-    (None, OwnAct::HalveByShape { along: false, piece })
+    (None, OwnAct::Halve { cut: Axis::Upright, piece })
 }
 
 fn keep(name: &str) -> (Option<&str>, OwnAct) {
@@ -324,4 +324,13 @@ fn the_last_of_several_may_be_what_is_left() {
     let found = found.value.expect("it adds up");
     assert_eq!((found.tree.cuts(), found.in_her_order.steps[0].times), (2, 2));
     assert!(found.in_her_order.steps[0].slack);
+}
+
+#[test]
+fn a_trim_of_what_is_that_wide_already_is_no_cut() {
+    let mut acts = sound();
+    acts.insert(0, trim(Axis::Level, 128, None));
+    let (found, notes) = verify(acts);
+    assert_eq!(notes, []);
+    assert_eq!(found.map(|it| it.tree.cuts()), Some(6));
 }

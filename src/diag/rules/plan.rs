@@ -94,8 +94,8 @@ pub static LATE_PART_LEFT_OVER: Rule = Rule {
     severity: Severity::Advice,
     what: "Cutting a piece again makes more of a part than the cards use.",
     why: "The rest is a spare or goes to the scraps. Use it on a card, or cut the part from the sheet.",
-    example: "makes: {sill: {}, rail: {}}   # only rail is on a card",
-    cure: "- {piece: sill, below: rail}",
+    example: "makes: {sill: {}, rail: {}}   # one sill and two rails are on the cards",
+    cure: "- {piece: sill, below: rail}   # on the second card too",
 };
 
 /// A piece has a `count` that is smaller than what the cards use.

@@ -131,8 +131,9 @@ pub(super) fn dimensions(
         .collect();
     marks.sort_by_key(|it| it.3);
     let start = canvas.reach;
-    // What is taken on each side: lane and stretch.
-    let mut lanes: [Vec<(u8, f64, f64)>; 4] = Default::default();
+    // What is taken on each side, lane by lane: by lines, and by words.
+    let mut lines: [Vec<(u8, f64, f64)>; 4] = Default::default();
+    let mut words: [Vec<(u8, f64, f64)>; 4] = Default::default();
     let mut texts = Vec::new();
     for (side, along, text, tier) in marks {
         let edges = canvas.edges(along);
@@ -141,23 +142,48 @@ pub(super) fn dimensions(
         let word = Word::new(setter, text, FaceId::SANS, canvas.size);
         let spot = Spot { side, from, to };
         let (start, end) = taken(spot, &word);
-        let lane_of = &mut lanes[index(side)];
-        let clash = |lane: u8| {
-            lane_of.iter().any(|it| it.0 == lane && it.1 < end && start < it.2)
+        let (lines, words) = (&mut lines[index(side)], &mut words[index(side)]);
+        let clash = |taken: &[(u8, f64, f64)], lane: u8| {
+            taken.iter().any(|it| it.0 == lane && it.1 < end && start < it.2)
         };
-        let lane = (tier..u8::MAX).find(|it| !clash(*it)).unwrap_or(u8::MAX);
-        lane_of.push((lane, start, end));
+        // Words beyond their line stand where the words of the next lane would.
+        let next = u8::from(stands_beyond(spot, &word));
+        let lane = (tier..u8::MAX - 1)
+            .find(|it| !clash(lines, *it) && !clash(words, *it + next))
+            .unwrap_or(u8::MAX - 1);
+        lines.push((lane, start, end));
+        words.push((lane + next, start, end));
         texts.push((spot, lane, word));
     }
+    let mut placed = Vec::new();
     // Lanes that nothing stands in take no room.
     for (spot, lane, word) in texts {
         let side = index(spot.side);
-        let mut used: Vec<u8> = lanes[side].iter().map(|it| it.0).collect();
+        let taken = lines[side].iter().chain(&words[side]);
+        let mut used: Vec<u8> = taken.map(|it| it.0).collect();
         used.sort_unstable();
         used.dedup();
         let lane = used.iter().position(|it| *it == lane).unwrap_or(0);
-        dimension(canvas, spot, (bare[side], start[side]), lane, &word);
+        placed.push(dimension(canvas, spot, (bare[side], start[side]), lane, word));
     }
+    // Words last: lines of dimensions further out end at them.
+    for Placed { word, edges, upwards } in placed {
+        canvas.blank(edges, Ink::PAPER);
+        let base = 0.2 * canvas.size;
+        let (x, y) = if upwards {
+            (edges[2] - base, edges[3] - 1.0)
+        } else {
+            (edges[0] + 1.0, edges[3] - base)
+        };
+        canvas.write(&word, x, y, upwards, Ink::TEXT);
+    }
+}
+
+/// The words of a dimension at their place.
+struct Placed {
+    word: Word,
+    edges: Edges,
+    upwards: bool,
 }
 
 /// Room that arrows take that point at a short stretch from outside.
@@ -169,9 +195,9 @@ const HEAD: (f64, f64) = (1.2, 5.0);
 /// Shorter stretches have no room for two arrowheads.
 const SHORT: f64 = 2.0 * HEAD.1 + 2.0;
 
-/// Whether the words stand behind the stretch, since they are longer and would hide
-/// the lines that lead to it.
-fn stands_aside(spot: Spot, word: &Word) -> bool {
+/// Whether the words stand beyond their line, since they are longer than the stretch
+/// and would hide the lines that lead to it.
+fn stands_beyond(spot: Spot, word: &Word) -> bool {
     let inside = matches!(spot.side, Side::Right | Side::Bottom);
     inside && spot.to - spot.from < word.width + 3.0
 }
@@ -180,13 +206,9 @@ fn stands_aside(spot: Spot, word: &Word) -> bool {
 fn taken(spot: Spot, word: &Word) -> (f64, f64) {
     let short = spot.to - spot.from < SHORT;
     let more = if short { OUTSIDE } else { -0.1 };
-    let (from, to) = (spot.from - more, spot.to + more);
-    if stands_aside(spot, word) {
-        return (from, spot.to + OUTSIDE + word.width + 5.0);
-    }
     let middle = (spot.from + spot.to) / 2.0;
     let half = word.width / 2.0 + 2.0;
-    (from.min(middle - half), to.max(middle + half))
+    ((spot.from - more).min(middle - half), (spot.to + more).max(middle + half))
 }
 
 /// Draws one dimension in its lane: `bare` is where the outline ends, `start` where
@@ -196,18 +218,16 @@ fn dimension(
     spot: Spot,
     (bare, start): (f64, f64),
     lane: usize,
-    word: &Word,
-) {
+    word: Word,
+) -> Placed {
     let (size, area) = (canvas.size, canvas.area);
     // Words stand above their line: outside it at the top and left, inside it at
     // the bottom and right.
     let outside = matches!(spot.side, Side::Top | Side::Left);
     let near = start + 4.0 + 1.5 * size * lane as f64;
     let line = near + if outside { 2.0 } else { 1.15 * size };
-    let aside = stands_aside(spot, word);
-    let (words_near, words_far) = if aside {
-        (line - 0.5 * size, line + 0.45 * size)
-    } else if outside {
+    let beyond = stands_beyond(spot, &word);
+    let (words_near, words_far) = if outside || beyond {
         (line + 2.2, line + 2.2 + 0.9 * size)
     } else {
         (near, line - 2.0)
@@ -232,21 +252,16 @@ fn dimension(
     };
     canvas.path(heads.to_vec(), Some(Ink::QUIET), None);
     let half = word.width / 2.0;
-    let middle = if aside { to + OUTSIDE + 2.0 + half } else { (from + to) / 2.0 };
+    let middle = (from + to) / 2.0;
     let along = (middle - half - 1.0, middle + half + 1.0);
     let words = spot.edges(area, along, (words_near, words_far));
-    // Lines of dimensions further out may pass: they end at the words.
-    canvas.blank(words, Ink::PAPER);
-    if matches!(spot.side, Side::Left | Side::Right) {
-        canvas.write(word, words[2] - 0.2 * size, middle + half, true, Ink::TEXT);
-    } else {
-        canvas.write(word, middle - half, words[3] - 0.2 * size, false, Ink::TEXT);
-    }
     canvas.taken.push(words);
     canvas.cover(words);
     canvas.cover(spot.edges(area, (from - 0.3, to + 0.3), (0.0, line + 2.5)));
     let reach = &mut canvas.reach[index(spot.side)];
     *reach = reach.max(words_far.max(line + 2.5));
+    let upwards = matches!(spot.side, Side::Left | Side::Right);
+    Placed { word, edges: words, upwards }
 }
 
 /// A circle.

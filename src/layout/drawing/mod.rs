@@ -80,8 +80,9 @@ fn draw(
     let outside = names::inside(&mut canvas, setter, drawing);
     let bare = canvas.reach;
     let rings = dimensions::rings(&mut canvas, setter, drawing);
+    let below = canvas.items.len();
     dimensions::dimensions(&mut canvas, setter, drawing, bare);
     dimensions::draw_rings(&mut canvas, rings);
-    names::leaders(&mut canvas, setter, outside);
+    names::leaders(&mut canvas, setter, outside, below);
     canvas
 }

@@ -156,10 +156,14 @@ fn write(
 }
 
 /// Writes the names that found no place inside, beside the drawing.
+///
+/// Their lines go below what was drawn from `below` on: words of dimensions cover
+/// them, not they the words.
 pub(super) fn leaders(
     canvas: &mut Canvas,
     setter: &mut Setter<'_>,
     homeless: Vec<Homeless>,
+    below: usize,
 ) {
     if homeless.is_empty() {
         return;
@@ -179,6 +183,7 @@ pub(super) fn leaders(
         .collect();
     words.sort_by(|one, two| one.0.1.total_cmp(&two.0.1));
     let mut next = [f64::NEG_INFINITY; 2];
+    let (mut strokes, mut dots) = (Vec::new(), Vec::new());
     for (at, lines) in words {
         let left = if (at.0 - middle).abs() < 1.0 { left_is_free } else { at.0 < middle };
         let side = usize::from(left);
@@ -199,12 +204,16 @@ pub(super) fn leaders(
         }
         let from =
             (if left { bounds[2] + 1.0 } else { bounds[0] - 1.0 }, top + 0.45 * size);
-        canvas.path(vec![Piece::line(from, at)], None, Some(thin(Ink::TEXT)));
-        let dot = Line { ink: Ink::TEXT, width: 2.2, dash: Vec::new(), round: true };
-        canvas.path(vec![Piece::line(at, at)], None, Some(dot));
+        strokes.push(Piece::line(from, at));
+        dots.push(Piece::line(at, at));
         canvas.taken.push(bounds);
         canvas.cover(bounds);
     }
+    let words = canvas.items.split_off(below);
+    canvas.path(strokes, None, Some(thin(Ink::TEXT)));
+    let dot = Line { ink: Ink::TEXT, width: 2.2, dash: Vec::new(), round: true };
+    canvas.path(dots, None, Some(dot));
+    canvas.items.extend(words);
 }
 
 /// Where a leader ends: in the middle of what it names, or wherever that is seen.

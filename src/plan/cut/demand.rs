@@ -137,7 +137,7 @@ fn add_pieces(
     }
 }
 
-/// Notes parts of a late cut that no card uses.
+/// Notes parts of a late cut of which more come off than the cards use.
 fn note_left_over(
     project: &Project,
     uses: &Uses,
@@ -147,7 +147,8 @@ fn note_left_over(
 ) {
     for (part, used) in project.late_cuts[late.0].makes.iter().zip(&uses.parts[late.0]) {
         let over = times.saturating_mul(part.makes).saturating_sub(*used);
-        if over > 0 {
+        // A part that is used nowhere was pointed out when it was read.
+        if over > 0 && *used > 0 {
             let name = &part.name.words;
             let message = format!("{over} x `{name}` is left over in each kit");
             notes.push(Diagnostic::new(

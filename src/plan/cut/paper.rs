@@ -1,10 +1,10 @@
 //! One paper from its parts to its finished cutting plan.
 
-use crate::diag::{Diagnostic, rules};
-use crate::geom::{Length, Size, Unit};
+use crate::diag::Diagnostic;
+use crate::geom::{Length, Unit};
 use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::compared::beside_the_best;
-use crate::plan::cut::faults::{called, fits_none, not_enough, note_sizes_off_the_marks};
+use crate::plan::cut::faults::{fits_none, not_enough, note_sizes_off_the_marks};
 use crate::plan::cut::{
     Bound, How, Kind, Limits, Offcut, PaperCut, Part, Pattern, Problem, ReplayFault,
     Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay, schedule, solve,
@@ -29,9 +29,7 @@ pub(crate) fn cut_paper(
     note_sizes_off_the_marks(project, &trimmer, &parts, notes);
     let sheets = match &described.stock {
         Stock::Sheets(sheets) => sheets,
-        Stock::Scraps(size, _) => {
-            return scraps(project, paper, *size, parts, kits, notes);
-        }
+        Stock::Scraps(..) => return Some(scraps(paper, parts, kits, &trimmer)),
     };
 
     // Search for the fewest sheets.
@@ -202,35 +200,10 @@ fn kept(named: &[Pattern], found: &[Pattern], solution: &Solution) -> Option<Off
     Some(Offcut { pattern, size, proven })
 }
 
-/// Scraps are not planned: each part only has to be small enough.
-fn scraps(
-    project: &Project,
-    paper: PaperId,
-    size: Size,
-    parts: Vec<Part>,
-    kits: &Kits,
-    notes: &mut Vec<Diagnostic>,
-) -> Option<PaperCut> {
-    let fits = |part: &Part| {
-        let turned = part.turning == Turning::Free && part.size.turned().fits(size);
-        part.size.fits(size) || turned
-    };
-    let too_large = parts.iter().filter(|part| !fits(part));
-    let before = notes.len();
-    notes.extend(too_large.map(|part| {
-        let described = &project.papers[paper.0];
-        let message = format!(
-            "`{}` needs {}, but the scraps of `{}` are only sure to be {}",
-            called(project, part.of),
-            part.size.show(project.unit),
-            described.name.words,
-            size.show(project.unit),
-        );
-        Diagnostic::new(&rules::PART_FITS_NO_SHEET, part.site, message)
-            .label(described.name.site, "the paper it is cut from")
-            .help("look for larger scraps and say how large they are at least")
-    }));
-    (notes.len() == before).then(|| PaperCut {
+/// Scraps are not planned: whether a part is small enough was seen when the
+/// description was read.
+fn scraps(paper: PaperId, parts: Vec<Part>, kits: &Kits, trimmer: &Trimmer) -> PaperCut {
+    PaperCut {
         paper,
         kits: kits.cut_together(),
         parts,
@@ -238,8 +211,8 @@ fn scraps(
         bound: Bound { sheets: 0, how: How::Area },
         proven: true,
         offcut: None,
-        schedule: schedule(&[], &trimmer(project)),
+        schedule: schedule(&[], trimmer),
         own: None,
         spent: 0,
-    })
+    }
 }

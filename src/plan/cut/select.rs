@@ -10,7 +10,7 @@
 use crate::geom::{Axis, Length, Size};
 use crate::plan::cut::plates::{Child, Flat, extent};
 use crate::plan::cut::rearrange::{Item, Parts, Taste};
-use crate::plan::cut::schedule::{Effort, effort};
+use crate::plan::cut::schedule::{Effort, effort, marks_needed};
 use crate::plan::cut::{Leaf, Pattern, Tree};
 use crate::project::Trimmer;
 
@@ -42,6 +42,7 @@ pub fn tidy(
     budget: u64,
 ) -> Tidied {
     let mut work = Work::new(patterns, free, trimmer, budget);
+    let given = work.patterns.clone();
     // Each round looks for something else; when none of them gains, all is done.
     let rounds = TASTES.len();
     let mut idle = 0;
@@ -55,7 +56,12 @@ pub fn tidy(
             break;
         }
     }
-    let trees = work.patterns.into_iter().map(|it| it.tree).collect();
+    // Gains were measured by a narrow search; the full one has the last word.
+    let marks = |of: &[Pattern], spent: &mut u64| marks_needed(of, trimmer, spent);
+    let (before, after) =
+        (marks(&given, &mut work.spent), marks(&work.patterns, &mut work.spent));
+    let chosen = if after <= before { work.patterns } else { given };
+    let trees = chosen.into_iter().map(|it| it.tree).collect();
     Tidied { trees, spent: work.spent }
 }
 

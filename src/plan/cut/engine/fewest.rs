@@ -3,6 +3,9 @@
 use crate::plan::cut::engine::counts::{Counts, Parts};
 use crate::plan::cut::engine::meter::Meter;
 
+/// More sheets than any kit takes.
+const MANY: u32 = u32::MAX / 2;
+
 /// How a kit is divided among as few equal sheets as possible.
 #[derive(Clone, Debug)]
 pub(super) struct Fewest<'a> {
@@ -37,10 +40,26 @@ impl<'a> Fewest<'a> {
         Some(fewest)
     }
 
+    /// Takes the fewest sheets as known. `fits` may then leave out kits that no
+    /// plan of interest has on a sheet.
+    pub(super) fn known(
+        counts: &'a Counts,
+        fits: Vec<bool>,
+        sheets: u32,
+        meter: &mut Meter,
+    ) -> Option<Self> {
+        let mut fewest = Self { counts, fits, sheets, table: Vec::new() };
+        if 2 < sheets {
+            fewest.fill(meter)?;
+        }
+        Some(fewest)
+    }
+
     fn fill(&mut self, meter: &mut Meter) -> Option<()> {
         let counts = self.counts;
         let mut vector = counts.vector(0);
-        self.table = vec![0; counts.len()];
+        self.table = vec![MANY; counts.len()];
+        self.table[0] = 0;
         for number in 1..counts.len() {
             counts.step(&mut vector);
             if self.fits[number] {
@@ -55,8 +74,8 @@ impl<'a> Fewest<'a> {
             let mut rest = vector.clone();
             rest[lowest] -= 1;
             // Some sheet holds a part of the first kind: look at that sheet.
-            let mut least = self.table[number - one] + 1;
-            for part in Parts::new(counts, &rest) {
+            let mut least = MANY;
+            for part in std::iter::once(0).chain(Parts::new(counts, &rest)) {
                 if self.fits[part + one] {
                     least = least.min(self.table[number - one - part] + 1);
                 }
@@ -72,17 +91,18 @@ impl<'a> Fewest<'a> {
             (0, _) => true,
             (_, 0) => false,
             (_, 1) => self.fits[kit],
-            _ if self.table.is_empty() => self.sheets <= sheets,
+            _ if self.table.is_empty() => {
+                kit == self.counts.all() && self.sheets <= sheets
+            }
             _ => self.table[kit] <= sheets,
         }
     }
 
-    /// Every kit that one of the fewest sheets may hold, while the others hold
-    /// the rest.
-    pub(super) fn last_sheets(&self) -> impl Iterator<Item = usize> {
+    /// Every kit that may be left for one sheet when the other sheets, of the
+    /// fewest, hold the rest; it need not be known to fit.
+    pub(super) fn last_sheets(&self) -> Vec<usize> {
         let all = self.counts.all();
-        let rest = self.sheets - 1;
-        (0..=all).filter(move |&kit| self.fits[kit] && self.enough(all - kit, rest))
+        (1..=all).filter(|&kit| self.enough(all - kit, self.sheets - 1)).collect()
     }
 
     /// Divides a kit among so many sheets, which must be enough.

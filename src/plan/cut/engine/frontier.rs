@@ -99,8 +99,23 @@ pub(super) struct Frontier<T> {
     pub(super) slots: Vec<u32>,
     /// Least widths by height, then least heights by width, for each kit.
     pub(super) lanes: Vec<T>,
+    /// What is worth knowing of each table before it is read.
+    spans: Vec<Span>,
     /// The sheet.
     pub(super) board: Board,
+    /// The waste that is allowed in square search units, if it is limited.
+    pub(super) slack: Option<i128>,
+}
+
+/// What is known of a table at a glance.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Span {
+    /// The lanes of the heights at which a width is known.
+    pub(super) tall: (u32, u32),
+    /// The lanes of the widths at which a height is known.
+    pub(super) wide: (u32, u32),
+    /// The least width and the least height of all.
+    least: (i64, i64),
 }
 
 /// The steps it would take to look at all smaller kits, or a number beyond
@@ -143,7 +158,16 @@ fn areas(board: &Board) -> Vec<i128> {
 
 impl<T: Lane> Frontier<T> {
     /// Fills the tables, unless the sheet is too fine, memory or steps run out.
-    pub(super) fn new(board: &Board, counts: &Counts, meter: &mut Meter) -> Option<Self> {
+    ///
+    /// With a `slack`, widths and heights with more waste than that are left out,
+    /// and kits that always waste more. What is left is exact: the parts of a
+    /// rectangle waste no more than the rectangle.
+    pub(super) fn new(
+        board: &Board,
+        counts: &Counts,
+        slack: Option<i128>,
+        meter: &mut Meter,
+    ) -> Option<Self> {
         if T::MOST < board.size.0.max(board.size.1) {
             return None;
         }
@@ -155,30 +179,38 @@ impl<T: Lane> Frontier<T> {
             counts: counts.clone(),
             slots: vec![NONE; counts.len()],
             lanes: Vec::new(),
+            spans: Vec::new(),
             board: board.clone(),
+            slack,
         };
         let stride = frontier.stride();
         let most_slots = MEMORY / (stride * size_of::<T>());
         let areas = areas(board);
         let mut vector = vec![0; board.wanted.len()];
         let mut table = vec![T::FAR; stride];
-        let mut used = 0;
         for number in 1..counts.len() {
             counts.step(&mut vector);
-            if !frontier.may_fit(number, &vector, &areas) {
+            let area = vector
+                .iter()
+                .zip(&areas)
+                .map(|(&count, area)| i128::from(count) * area)
+                .sum();
+            if board.area() < area || !frontier.may_fit(number, &vector) {
                 continue;
             }
-            if !meter.spend(Meter::lanes(Counts::splits(&vector) / 2 + 1, stride)) {
+            let joins = frontier.fill(number, &vector, area, &mut table);
+            let looks = Counts::splits(&vector) / 8;
+            if !meter.spend(Meter::lanes(joins + 1, stride) + looks) {
                 return None;
             }
-            frontier.fill(number, &vector, &mut table);
-            if table[frontier.ys.len() - 1].length() <= board.size.0 {
-                if most_slots <= used {
+            let span = frontier.span_of(&table);
+            if span.tall.0 < span.tall.1 || span.wide.0 < span.wide.1 {
+                if most_slots <= frontier.spans.len() {
                     return None;
                 }
-                frontier.slots[number] = u32::try_from(used).ok()?;
+                frontier.slots[number] = u32::try_from(frontier.spans.len()).ok()?;
                 frontier.lanes.extend_from_slice(&table);
-                used += 1;
+                frontier.spans.push(span);
             }
         }
         Some(frontier)
@@ -189,39 +221,81 @@ impl<T: Lane> Frontier<T> {
         self.ys.len() + self.xs.len()
     }
 
-    /// Whether a kit can be cut from the sheet.
-    pub(super) fn fits(&self, kit: usize) -> bool {
-        kit == 0 || self.slots[kit] != NONE
+    /// The area of one part of each kind, in square units of 1/14400 mm.
+    pub(super) fn areas(&self) -> Vec<i128> {
+        let unit = i128::from(self.board.unit.0) * i128::from(self.board.unit.1);
+        areas(&self.board).into_iter().map(|it| it * unit).collect()
     }
 
-    /// The table of a kit that fits.
+    /// Whether a kit can be cut from the sheet; with a slack, only if the whole
+    /// sheet wastes no more than that.
+    pub(super) fn fits(&self, kit: usize) -> bool {
+        kit == 0
+            || self.has_table(kit)
+                && self.table(kit)[self.ys.len() - 1].length() <= self.board.size.0
+    }
+
+    /// Whether there is a table for a kit.
+    pub(super) fn has_table(&self, kit: usize) -> bool {
+        self.slots[kit] != NONE
+    }
+
+    /// The table of a kit that has one.
     pub(super) fn table(&self, kit: usize) -> &[T] {
         let start = self.slots[kit] as usize * self.stride();
         &self.lanes[start..start + self.stride()]
     }
 
-    /// Whether area and the smaller kits leave it open that a kit fits.
-    fn may_fit(&self, number: usize, vector: &[u32], areas: &[i128]) -> bool {
-        let area: i128 =
-            vector.iter().zip(areas).map(|(&count, area)| i128::from(count) * area).sum();
-        area <= self.board.area()
-            && vector
+    /// What is known of the table of a kit that has one, at a glance.
+    pub(super) fn span(&self, kit: usize) -> Span {
+        self.spans[self.slots[kit] as usize]
+    }
+
+    fn span_of(&self, table: &[T]) -> Span {
+        let tall = self.ys.len();
+        let known = |lanes: &[T], offset: usize| {
+            let from = lanes.iter().take_while(|it| **it == T::FAR).count();
+            let after =
+                lanes[from..].iter().rev().take_while(|it| **it == T::FAR).count();
+            let to = lanes.len() - after;
+            let least = if from < to { lanes[to - 1].length() } else { T::FAR.length() };
+            let place = |lane: usize| u32::try_from(lane + offset).unwrap_or(u32::MAX);
+            ((place(from), place(to)), least)
+        };
+        let (widths, heights) = (known(&table[..tall], 0), known(&table[tall..], tall));
+        Span { tall: widths.0, wide: heights.0, least: (widths.1, heights.1) }
+    }
+
+    /// Whether the smaller kits leave it open that a kit fits.
+    fn may_fit(&self, number: usize, vector: &[u32]) -> bool {
+        self.slack.is_some()
+            || vector
                 .iter()
                 .zip(self.counts.weights())
                 .all(|(&count, weight)| count == 0 || self.fits(number - weight))
     }
 
-    /// Computes the table of a kit from those of its parts.
-    fn fill(&self, number: usize, vector: &[u32], table: &mut [T]) {
+    /// Computes the table of a kit from those of its parts; gives the joins.
+    fn fill(&self, number: usize, vector: &[u32], area: i128, table: &mut [T]) -> u64 {
         table.fill(T::FAR);
+        let mut joins = 0_u64;
         for part in Parts::new(&self.counts, vector) {
             let other = number - part;
             if other < part || other == 0 {
                 break;
             }
+            if !self.has_table(part) || !self.has_table(other) {
+                continue;
+            }
+            let (one, two) = (self.span(part), self.span(other));
             let (a, b) = (self.table(part), self.table(other));
-            for ((lane, &a), &b) in table.iter_mut().zip(a).zip(b) {
-                *lane = (*lane).min(a.plus(b));
+            if one.least.0 + two.least.0 <= self.board.size.0 {
+                join(table, a, b, one.tall, two.tall);
+                joins += 1;
+            }
+            if one.least.1 + two.least.1 <= self.board.size.1 {
+                join(table, a, b, one.wide, two.wide);
+                joins += 1;
             }
         }
         let (widths, heights) = table.split_at_mut(self.ys.len());
@@ -242,6 +316,12 @@ impl<T: Lane> Frontier<T> {
         let (width, height) = self.board.size;
         beyond(widths, width);
         beyond(heights, height);
+        if let Some(slack) = self.slack {
+            let most = i64::try_from(area + slack).unwrap_or(i64::MAX);
+            wasteful(widths, &self.ys, most);
+            wasteful(heights, &self.xs, most);
+        }
+        joins.div_ceil(2)
     }
 
     /// The lane of the largest known height that is at most `y`.
@@ -290,23 +370,49 @@ impl<T: Lane> Frontier<T> {
     }
 
     /// A first cut of a rectangle: the kit on its first side, the axis and where.
+    /// Of several the one that leaves the fewest strips to be trimmed.
     fn split(&self, kit: usize, vector: &[u32], size: (i64, i64)) -> (usize, Axis, i64) {
         let unit = self.board.unit;
-        let (width, height) = (size.0 / unit.0, size.1 / unit.1);
-        let (row, line) = (self.at_height(height), self.at_width(width));
+        let height = size.1 / unit.1;
+        let row = self.at_height(height);
+        // More width than needed is trimmed off in the end.
+        let width = self.table(kit)[row].length().min(size.0 / unit.0);
+        let line = self.at_width(width);
         let (upright, level) =
             (size.1 <= self.board.longest, size.0 <= self.board.longest);
+        let mut best: Option<(u32, (usize, Axis, i64))> = None;
         for part in Parts::new(&self.counts, vector) {
             if part == kit {
                 break;
             }
+            if !self.has_table(part) || !self.has_table(kit - part) {
+                continue;
+            }
             let (a, b) = (self.table(part), self.table(kit - part));
-            if upright && a[row].plus(b[row]).length() <= width {
-                return (part, Axis::Upright, a[row].length());
+            let mut consider = |axis, first: T, second: T, most: i64, across: i64| {
+                if most < first.plus(second).length() {
+                    return;
+                }
+                let (one, rest) = (first.length(), most - first.length());
+                let trims = u32::from(self.wastes(part, one * across))
+                    + u32::from(self.wastes(kit - part, rest * across))
+                    + u32::from(second.length() < rest);
+                if best.is_none_or(|it| trims < it.0) {
+                    best = Some((trims, (part, axis, one)));
+                }
+            };
+            if upright {
+                consider(Axis::Upright, a[row], b[row], width, height);
             }
-            if level && a[line].plus(b[line]).length() <= height {
-                return (part, Axis::Level, a[line].length());
+            if level {
+                consider(Axis::Level, a[line], b[line], height, width);
             }
+            if best.is_some_and(|it| it.0 == 0) {
+                break;
+            }
+        }
+        if let Some((_, split)) = best {
+            return split;
         }
         // The cut that is needed would be too long: trim first.
         let reach = self.board.reach();
@@ -315,6 +421,18 @@ impl<T: Lane> Frontier<T> {
         } else {
             (kit, Axis::Upright, self.xs[self.at_width(reach.1) - self.ys.len()])
         }
+    }
+
+    /// Whether a kit leaves some of so much area.
+    fn wastes(&self, kit: usize, area: i64) -> bool {
+        let vector = self.counts.vector(kit);
+        let used: i128 = vector
+            .iter()
+            .zip(&self.board.lies)
+            .filter(|(n, _)| 0 < **n)
+            .map(|(&n, lies)| i128::from(n) * lies[0].area())
+            .sum();
+        used < i128::from(area)
     }
 
     /// Makes a leaf one part.
@@ -326,6 +444,27 @@ impl<T: Lane> Frontier<T> {
         let lie = self.board.lies[kind].iter().find(fits).expect("the part fits");
         let level_first = size.0 <= self.board.longest;
         sketch.place(leaf, size, (kind, lie.turned), real(lie), level_first);
+    }
+}
+
+/// Lowers lanes to the sums of two others, where both are known.
+fn join<T: Lane>(table: &mut [T], a: &[T], b: &[T], one: (u32, u32), two: (u32, u32)) {
+    let (from, to) = (one.0.max(two.0) as usize, one.1.min(two.1) as usize);
+    if to <= from {
+        return;
+    }
+    let lanes = table[from..to].iter_mut().zip(&a[from..to]).zip(&b[from..to]);
+    for ((lane, &a), &b) in lanes {
+        *lane = (*lane).min(a.plus(b));
+    }
+}
+
+/// Leaves out lanes whose rectangle has more area than `most`.
+fn wasteful<T: Lane>(lanes: &mut [T], at: &[i64], most: i64) {
+    for (lane, at) in lanes.iter_mut().zip(at) {
+        if most < lane.length().saturating_mul(*at) {
+            *lane = T::FAR;
+        }
     }
 }
 

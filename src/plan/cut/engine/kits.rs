@@ -17,12 +17,14 @@ pub(super) trait Kits {
     /// A sheet cut into a kit that fits.
     fn draw(&self, kit: usize) -> Sheet;
     /// Of the candidates, the kit that leaves the largest offcut whose shorter
-    /// side is not below `least` (1/14400 mm); the offcut and the sheet. The outer
-    /// `None` means that steps ran out.
+    /// side is not below `least` (1/14400 mm), and its sheet. Offcuts with less
+    /// area than `floor` may be overlooked. The outer `None` means that steps ran
+    /// out.
     fn largest_offcut(
         &self,
-        candidates: &mut dyn Iterator<Item = usize>,
+        candidates: &[usize],
         least: i64,
+        floor: i128,
         meter: &mut Meter,
     ) -> Option<Option<(usize, Sheet)>>;
 }
@@ -39,16 +41,41 @@ pub(super) fn look_at_all(
     most: u64,
     meter: &mut Meter,
 ) -> Option<Box<dyn Kits>> {
-    if most.min(meter.left()) < frontier::work(board, counts, most) {
+    if !within(board, counts, most.min(meter.left())) {
         return None;
     }
+    tables(board, counts, None, meter)
+}
+
+/// Whether it would take at most so many steps to look at all smaller kits.
+pub(super) fn within(board: &Board, counts: &Counts, most: u64) -> bool {
+    frontier::work(board, counts, most) <= most
+}
+
+/// Looks at the smaller kits that waste at most `slack` square search units, as
+/// long as steps last.
+pub(super) fn look_at_tight(
+    board: &Board,
+    counts: &Counts,
+    slack: i128,
+    meter: &mut Meter,
+) -> Option<Box<dyn Kits>> {
+    tables(board, counts, Some(slack), meter)
+}
+
+fn tables(
+    board: &Board,
+    counts: &Counts,
+    slack: Option<i128>,
+    meter: &mut Meter,
+) -> Option<Box<dyn Kits>> {
     let size = board.size.0.max(board.size.1);
     if size <= u8::MOST {
-        Some(Box::new(Frontier::<u8>::new(board, counts, meter)?))
+        Some(Box::new(Frontier::<u8>::new(board, counts, slack, meter)?))
     } else if size <= i16::MOST {
-        Some(Box::new(Frontier::<i16>::new(board, counts, meter)?))
+        Some(Box::new(Frontier::<i16>::new(board, counts, slack, meter)?))
     } else {
-        Some(Box::new(Frontier::<i32>::new(board, counts, meter)?))
+        Some(Box::new(Frontier::<i32>::new(board, counts, slack, meter)?))
     }
 }
 
@@ -68,13 +95,14 @@ impl<T: Lane> Kits for Frontier<T> {
 
     fn largest_offcut(
         &self,
-        candidates: &mut dyn Iterator<Item = usize>,
+        candidates: &[usize],
         least: i64,
+        floor: i128,
         meter: &mut Meter,
     ) -> Option<Option<(usize, Sheet)>> {
-        let peel = Peel::new(self, meter)?;
+        let peel = Peel::new(self, candidates, least, floor, meter)?;
         let mut best: Option<(i128, usize, (i64, i64))> = None;
-        for kit in candidates {
+        for &kit in candidates {
             if let Some(size) = peel.largest(kit, least) {
                 let area = i128::from(size.0) * i128::from(size.1);
                 if best.is_none_or(|it| it.0 < area) {

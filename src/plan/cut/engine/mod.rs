@@ -9,6 +9,7 @@ mod dp;
 mod fewest;
 mod frontier;
 mod greedy;
+mod keep;
 mod kits;
 pub mod knapsack;
 mod meter;

@@ -5,6 +5,7 @@ use crate::plan::cut::engine::board::Board;
 use crate::plan::cut::engine::columns::{self, Plan};
 use crate::plan::cut::engine::fewest::Fewest;
 use crate::plan::cut::engine::greedy::{self, Rules};
+use crate::plan::cut::engine::keep;
 use crate::plan::cut::engine::kits;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::raster::Raster;
@@ -55,22 +56,42 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
     if job.limits.stages.is_some() {
         return search.finish(false);
     }
-    if let Some(found) = search.all_kits(SMALL, meter) {
-        return found;
-    }
     if !search.proven() {
+        if let Some(found) = search.all_kits(SMALL, meter) {
+            return found;
+        }
         search.many(meter);
     }
-    if let Some(found) = search.all_kits(LARGE.min(meter.left() / 4), meter) {
-        return found;
+    if !search.proven() {
+        if let Some(found) = search.all_kits(LARGE, meter) {
+            return found;
+        }
+        return search.finish(false);
     }
-    search.finish(false)
+    let now = search.finish(false).offcut.map_or(0, |it| it.1.area());
+    let mut share = Meter::new(meter.left().min(OFFCUT));
+    let kept = keep::largest(&search.board, &search.plan, search.least, now, &mut share);
+    meter.add(share);
+    match kept {
+        Some(plan) => {
+            search.plan = plan.unwrap_or(search.plan);
+            search.finish(true)
+        }
+        None => {
+            let plan =
+                keep::larger(&search.board, &search.plan, search.least, now, meter);
+            search.plan = plan.unwrap_or(search.plan);
+            search.finish(false)
+        }
+    }
 }
 
 /// Work in steps that is done at once, and work that is done if other ways have
 /// not settled the question.
 const SMALL: u64 = 2_000_000;
-const LARGE: u64 = 20_000_000;
+const LARGE: u64 = 30_000_000;
+/// Steps for the largest offcut.
+const OFFCUT: u64 = 12_000_000;
 
 /// A plan and a bound that come nearer to each other.
 struct Search<'a> {
@@ -108,7 +129,7 @@ impl Search<'_> {
         let fits = (0..counts.len()).map(|it| kits.fits(it)).collect();
         let fewest = Fewest::new(&counts, fits, meter)?;
         self.raise(fewest.sheets, How::Search);
-        let kept = kits.largest_offcut(&mut fewest.last_sheets(), self.least, meter);
+        let kept = kits.largest_offcut(&fewest.last_sheets(), self.least, 0, meter);
         let peeled = kept.is_some();
         self.plan.clear();
         let mut rest = (counts.all(), fewest.sheets);

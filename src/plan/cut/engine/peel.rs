@@ -13,21 +13,35 @@ use crate::plan::cut::engine::frontier::{Frontier, Lane};
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::sketch::Sketch;
 
-/// What can be left of a sheet, for every kit that fits on it.
+/// No table for this kit.
+const NONE: u32 = u32::MAX;
+
+/// What can be left of a sheet, for every kit that may lead to the largest offcut.
 ///
 /// Tables hold one more than the length, so that 0 means: nothing can be left.
 #[derive(Clone, Debug)]
 pub(super) struct Peel<'a, T> {
     frontier: &'a Frontier<T>,
-    /// Where the table of each kit stands: as in the frontier, but with one for
-    /// the empty kit in front.
+    /// Where the table of each kit stands.
+    slots: Vec<u32>,
     lanes: Vec<T>,
 }
 
 impl<'a, T: Lane> Peel<'a, T> {
     /// Fills the tables, unless steps run out or some cuts would be too long:
     /// then what can be trimmed depends on more than the size.
-    pub(super) fn new(frontier: &'a Frontier<T>, meter: &mut Meter) -> Option<Self> {
+    ///
+    /// `targets` are the kits that may be cut from the sheet in the end, and `floor`
+    /// the area of an offcut that is known to be possible, in square 1/14400 mm. A
+    /// kit is dropped on the way if even without further waste less than that, or
+    /// than a strip along the sheet, would be left for every target.
+    pub(super) fn new(
+        frontier: &'a Frontier<T>,
+        targets: &[usize],
+        least: i64,
+        floor: i128,
+        meter: &mut Meter,
+    ) -> Option<Self> {
         let stride = frontier.stride();
         let counts = &frontier.counts;
         let board = &frontier.board;
@@ -37,57 +51,122 @@ impl<'a, T: Lane> Peel<'a, T> {
         let tall = frontier.ys.len();
         let mut lanes = vec![T::from_length(board.size.0 + 1); tall];
         lanes.resize(stride, T::from_length(board.size.1 + 1));
-        lanes.reserve(frontier.lanes.len());
-        let mut peel = Self { frontier, lanes };
+        let mut slots = vec![NONE; counts.len()];
+        slots[0] = 0;
+        let mut peel = Self { frontier, slots, lanes };
+        let strips = targets.iter().filter_map(|&it| peel.strip(it, least));
+        let floor = strips.max().unwrap_or(0).max(floor);
+        let kit_areas: Vec<i128> = frontier.areas();
+        let area = |kit: usize| -> i128 {
+            let vector = counts.vector(kit);
+            vector.iter().zip(&kit_areas).map(|(&n, area)| i128::from(n) * area).sum()
+        };
+        let lightest = targets.iter().map(|&it| area(it)).min().unwrap_or(0);
+        let whole = i128::from(board.real().0) * i128::from(board.real().1);
         let mut vector = vec![0; board.wanted.len()];
         let none = T::from_length(0);
         let mut table = vec![none; stride];
         for number in 1..counts.len() {
             counts.step(&mut vector);
-            if !frontier.fits(number) {
+            let taken: i128 = vector
+                .iter()
+                .zip(&kit_areas)
+                .map(|(&n, area)| i128::from(n) * area)
+                .sum();
+            if whole < taken + floor || frontier.slack.is_none() && !frontier.fits(number)
+            {
                 continue;
             }
-            if !meter.spend(Meter::lanes(Counts::splits(&vector), stride)) {
-                return None;
-            }
             table.fill(none);
+            let mut joins = 1;
             for part in Parts::new(counts, &vector) {
-                let off = frontier.table(part);
-                let before = peel.table(number - part);
-                for ((lane, &before), &off) in table.iter_mut().zip(before).zip(off) {
-                    *lane = (*lane).max(before.less(off));
+                let slot = peel.slots[number - part];
+                if slot == NONE || !frontier.has_table(part) {
+                    continue;
                 }
+                joins += 1;
+                let off = frontier.table(part);
+                let before = peel.lanes_at(slot);
+                let span = frontier.span(part);
+                leave(&mut table, before, off, span.tall);
+                leave(&mut table, before, off, span.wide);
+            }
+            if !meter.spend(Meter::lanes(joins, stride) + Counts::splits(&vector) / 4) {
+                return None;
             }
             let (widths, heights) = table.split_at_mut(tall);
             bring_together(widths, &frontier.ys, heights, &frontier.xs);
-            peel.lanes.extend_from_slice(&table);
+            let taken: i128 = vector
+                .iter()
+                .zip(&kit_areas)
+                .map(|(&n, area)| i128::from(n) * area)
+                .sum();
+            let needed = (lightest - taken).max(0);
+            if floor + needed <= peel.most(&table) {
+                peel.slots[number] = u32::try_from(peel.lanes.len() / stride).ok()?;
+                peel.lanes.extend_from_slice(&table);
+            }
         }
         Some(peel)
     }
 
-    /// The table of a kit that fits.
-    fn table(&self, kit: usize) -> &[T] {
-        let slot = if kit == 0 { 0 } else { self.frontier.slots[kit] as usize + 1 };
+    /// The larger of the two strips along the sheet that a kit can leave, by area.
+    fn strip(&self, kit: usize, least: i64) -> Option<i128> {
+        let frontier = self.frontier;
+        if !frontier.fits(kit) || frontier.slack.is_some() {
+            return None;
+        }
+        let board = &frontier.board;
+        let table = frontier.table(kit);
+        let (width, height) = board.real();
+        let used = table[frontier.ys.len() - 1].length() * board.unit.0;
+        let beside = (width - used, height);
+        let used = table[frontier.stride() - 1].length() * board.unit.1;
+        let below = (width, height - used);
+        [beside, below]
+            .into_iter()
+            .filter(|size| least.max(1) <= size.0.min(size.1))
+            .map(|size| i128::from(size.0) * i128::from(size.1))
+            .max()
+    }
+
+    /// The sizes that a table says can be left, in 1/14400 mm.
+    fn sizes(&self, table: &[T]) -> impl Iterator<Item = (i64, i64)> {
+        let board = &self.frontier.board;
+        table.iter().zip(&self.frontier.ys).filter(|(width, _)| 0 < width.length()).map(
+            |(width, &height)| {
+                (
+                    (width.length() - 1) * board.unit.0 + board.rest.0,
+                    height * board.unit.1 + board.rest.1,
+                )
+            },
+        )
+    }
+
+    /// The largest area that a table says can be left.
+    fn most(&self, table: &[T]) -> i128 {
+        let areas = self.sizes(table).map(|it| i128::from(it.0) * i128::from(it.1));
+        areas.max().unwrap_or(-1)
+    }
+
+    fn lanes_at(&self, slot: u32) -> &[T] {
         let stride = self.frontier.stride();
-        &self.lanes[slot * stride..(slot + 1) * stride]
+        let start = slot as usize * stride;
+        &self.lanes[start..start + stride]
+    }
+
+    /// The table of a kit that has one.
+    fn table(&self, kit: usize) -> &[T] {
+        self.lanes_at(self.slots[kit])
     }
 
     /// The largest offcut by area, in 1/14400 mm, whose shorter side is not below
     /// `least`, that can be left when a kit is cut from the sheet.
     pub(super) fn largest(&self, kit: usize, least: i64) -> Option<(i64, i64)> {
-        if !self.frontier.fits(kit) {
+        if self.slots[kit] == NONE {
             return None;
         }
-        let board = &self.frontier.board;
-        let widths = self.table(kit).iter().zip(&self.frontier.ys);
-        widths
-            .filter(|(width, _)| 0 < width.length())
-            .map(|(width, &height)| {
-                (
-                    (width.length() - 1) * board.unit.0 + board.rest.0,
-                    height * board.unit.1 + board.rest.1,
-                )
-            })
+        self.sizes(self.table(kit))
             .filter(|size| least.max(1) <= size.0.min(size.1))
             .max_by_key(|&(width, height)| {
                 (i128::from(width) * i128::from(height), width.min(height))
@@ -174,6 +253,9 @@ impl<'a, T: Lane> Peel<'a, T> {
         let (row, line) = (frontier.at_height(size.1), frontier.at_width(size.0));
         let vector = frontier.counts.vector(kit);
         for part in Parts::new(&frontier.counts, &vector) {
+            if self.slots[kit - part] == NONE || !frontier.has_table(part) {
+                continue;
+            }
             let (before, off) = (self.table(kit - part), frontier.table(part));
             if size.0 + 1 + off[row].length() <= before[row].length() {
                 return (part, Axis::Upright, off[row].length());
@@ -183,6 +265,18 @@ impl<'a, T: Lane> Peel<'a, T> {
             }
         }
         unreachable!("what is left was left by a last cut")
+    }
+}
+
+/// Raises lanes to what another leaves of a third.
+fn leave<T: Lane>(table: &mut [T], before: &[T], off: &[T], span: (u32, u32)) {
+    let (from, to) = (span.0 as usize, span.1 as usize);
+    if to <= from {
+        return;
+    }
+    let lanes = table[from..to].iter_mut().zip(&before[from..to]).zip(&off[from..to]);
+    for ((lane, &before), &off) in lanes {
+        *lane = (*lane).max(before.less(off));
     }
 }
 

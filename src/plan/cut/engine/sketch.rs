@@ -35,6 +35,25 @@ impl Sheet {
         Self { sketch, root, holds: vec![0; kinds] }
     }
 
+    /// The same parts on a larger sheet, of which this one is the left or the top
+    /// part.
+    pub(super) fn beside(
+        mut self,
+        upright: bool,
+        at: (i64, i64),
+        whole: (i64, i64),
+    ) -> Self {
+        let root = self.sketch.sheet();
+        let axis = if upright { Axis::Upright } else { Axis::Level };
+        let (at, extent) = if upright { (at.0, whole.0) } else { (at.1, whole.1) };
+        if at < extent {
+            let rest = self.sketch.sheet();
+            self.sketch.nodes[root] = Node::Cut(axis, at, self.root, rest);
+            self.root = root;
+        }
+        self
+    }
+
     /// The sheet with no more of each kind than `most`: what is more becomes
     /// waste.
     pub(super) fn at_most(&self, most: &[u32]) -> Self {

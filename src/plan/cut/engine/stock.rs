@@ -127,11 +127,7 @@ fn small(
         .into_iter()
         .map(|(sheet, kit)| {
             let drawn = tables[sheet]
-                .largest_offcut(
-                    &mut std::iter::once(kit),
-                    limits.least_offcut.units(),
-                    meter,
-                )
+                .largest_offcut(&[kit], limits.least_offcut.units(), 0, meter)
                 .flatten()
                 .map_or_else(|| tables[sheet].draw(kit), |it| it.1);
             (sheet, tree(&drawn, sheets[sheet].size, limits), 1)

@@ -4,13 +4,15 @@
 //!
 //! * `trim to: 5 1/2 in wide` is an upright cut 5 1/2 in from the left. The left
 //!   part stays in hand; the right one is the other part, waste unless it is named.
+//!   A part that is just so wide already is not cut.
 //!   `trim to: 3 in high` is a level cut 3 in from the top; the top part stays.
 //! * `cut off: 2 in high` is a level cut; 2 in come off at the top and the rest
 //!   stays in hand. `cut off: 2 in wide` takes them off at the left. With `times`
 //!   the next ones come off below or to the right of it. If the last one is just
 //!   as large as what is left, it is what is left, without a cut.
 //! * `halve: level` and `halve: upright` cut the part in hand in two equal parts,
-//!   `halve: across` by a cut across its longer side and `halve: along` along it.
+//!   `halve: across` by a cut across its longer side and `halve: along` along it
+//!   (reading turns the latter two into the former).
 //! * `take: side` lays the part in hand aside and takes the one called `side`. A
 //!   name goes on with what stays in hand when something is cut off its part.
 //! * `keep: side` keeps a part as an offcut. What is neither used nor kept in the
@@ -138,6 +140,9 @@ impl<'a> Table<'a> {
             OwnAct::Take => Some(()),
             OwnAct::TrimTo { cut, to, other } => {
                 let hand = self.in_hand(site)?;
+                if extent(self.paper[hand].rect.size, *cut) == *to && other.is_none() {
+                    return Some(());
+                }
                 let (kept, off) = self.cut(hand, *cut, *to, site)?;
                 self.go_on(hand, kept);
                 self.cuts.push(Cuts {
@@ -154,13 +159,6 @@ impl<'a> Table<'a> {
                 self.cut_off(*cut, *at, target, name.as_ref(), *times, site, *at_site)
             }
             OwnAct::Halve { cut, piece } => self.halve(*cut, *piece, site),
-            OwnAct::HalveByShape { along, piece } => {
-                let hand = self.in_hand(site)?;
-                let Size { width, height } = self.paper[hand].rect.size;
-                let lying = width > height || (width == height && !along);
-                let cut = if lying == *along { Axis::Level } else { Axis::Upright };
-                self.halve(cut, *piece, site)
-            }
             OwnAct::Is(piece) => {
                 let hand = self.in_hand(site)?;
                 self.hand = None;

@@ -215,7 +215,7 @@ impl<const K: usize> Search<K> {
             *need = (*need).max(runs);
         }
         let sure: u32 = self.need.iter().sum();
-        self.spent += 1 + self.ops.len() as u64 / 8;
+        self.spent += 1 + self.ops.len() as u64 / 2;
         // Singles: all but one of those whose marks are not counted yet.
         let mut more = 0;
         for plate in &self.open_plates {

@@ -62,7 +62,8 @@ pub(super) fn effort(
         turns: forest.plates.iter().filter(|it| it.parent.is_some()).count(),
         hard: forest.plates.iter().filter(|it| it.hard).count(),
     };
-    *steps += forest.ops.len() as u64;
+    // Building the forest costs far more than one step of a search.
+    *steps += 64 * forest.ops.len() as u64;
     if below.is_some_and(|below| below <= effort) {
         return None;
     }
@@ -70,6 +71,17 @@ pub(super) fn effort(
     *steps += order.spent;
     effort.marks = order.settings.len();
     Some(effort)
+}
+
+/// How often the mark is set for these patterns, by the full search.
+pub(super) fn marks_needed(
+    patterns: &[Pattern],
+    trimmer: &Trimmer,
+    steps: &mut u64,
+) -> usize {
+    let order = marks::order(&Forest::new(patterns, trimmer.narrowest));
+    *steps += order.spent;
+    order.settings.len()
 }
 
 /// All steps for one paper.

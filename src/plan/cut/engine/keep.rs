@@ -1,0 +1,131 @@
+//! The offcut: as large as can be while the number of sheets stays the fewest.
+
+use crate::plan::cut::engine::board::Board;
+use crate::plan::cut::engine::columns::{self, Plan};
+use crate::plan::cut::engine::fewest::Fewest;
+use crate::plan::cut::engine::kits;
+use crate::plan::cut::engine::meter::Meter;
+use crate::plan::cut::engine::ruin;
+
+/// Kits that would take more steps than this are not begun.
+const MOST_WORK: u64 = 32_000_000;
+/// Steps for one attempt at a smaller sheet.
+const ATTEMPT: u64 = 20_000;
+
+/// Looks for the largest offcut of all plans with as many sheets as this one has,
+/// the fewest. The outer `None` means that it is not known; the inner one that no
+/// offcut is larger than `now` (square 1/14400 mm), the largest of this plan.
+///
+/// What all sheets waste beside the offcut also limits what any rectangle may
+/// waste, and few smaller kits pass that. The limit grows until an offcut is
+/// found, which then is the largest.
+pub(super) fn largest(
+    board: &Board,
+    plan: &Plan,
+    least: i64,
+    now: i128,
+    meter: &mut Meter,
+) -> Option<Option<Plan>> {
+    let sheets = columns::sheets(plan);
+    let counts = kits::count(&board.wanted)?;
+    if !kits::within(board, &counts, MOST_WORK) {
+        return None;
+    }
+    let unit = i128::from(board.unit.0) * i128::from(board.unit.1);
+    let sheet = i128::from(board.real().0) * i128::from(board.real().1);
+    let parts: i128 = board
+        .lies
+        .iter()
+        .zip(&board.wanted)
+        .map(|(it, &n)| it[0].area() * i128::from(n))
+        .sum();
+    let free = i128::from(sheets) * sheet - parts * unit;
+    let mut slack = sheet / 64;
+    loop {
+        let floor = (free - slack).max(now).min(sheet);
+        let waste = (free - floor) / unit;
+        let kits = kits::look_at_tight(board, &counts, waste, meter)?;
+        let fits = (0..counts.len()).map(|it| kits.fits(it)).collect();
+        let fewest = Fewest::known(&counts, fits, sheets, meter)?;
+        let kept = kits.largest_offcut(&fewest.last_sheets(), least, floor, meter)?;
+        if let Some((kit, sheet)) = kept {
+            let mut plan = vec![(sheet, 1)];
+            let others = fewest.divide(counts.all() - kit, sheets - 1);
+            plan.extend(others.into_iter().map(|kit| (kits.draw(kit), 1)));
+            return Some(Some(plan));
+        }
+        if floor <= now {
+            return Some(None);
+        }
+        slack *= 2;
+    }
+}
+
+/// Looks for a larger offcut along a side of the emptiest sheet, without proof:
+/// its parts are put into a narrower and narrower sheet.
+pub(super) fn larger(
+    board: &Board,
+    plan: &Plan,
+    least: i64,
+    now: i128,
+    meter: &mut Meter,
+) -> Option<Plan> {
+    let area = |holds: &[u32]| -> i128 {
+        holds.iter().zip(&board.lies).map(|(&n, it)| it[0].area() * i128::from(n)).sum()
+    };
+    let emptiest = (0..plan.len()).min_by_key(|&it| area(&plan[it].0.holds))?;
+    let mut part = board.clone();
+    part.wanted.clone_from(&plan[emptiest].0.holds);
+    let needed = area(&part.wanted);
+    let real = board.real();
+    let mut best = None;
+    let mut most = now;
+    for upright in [true, false] {
+        if board.longest < if upright { real.1 } else { real.0 } {
+            continue;
+        }
+        let whole = if upright { board.size.0 } else { board.size.1 };
+        let other = if upright { board.size.1 } else { board.size.0 };
+        // Everything fits the whole side, and nothing fits less than its area.
+        let mut low = i64::try_from(needed / i128::from(other.max(1))).unwrap_or(whole);
+        let mut high = whole;
+        while low < high {
+            let side = low + (high - low) / 2;
+            if upright {
+                (part.size.0, part.rest.0) = (side, 0);
+            } else {
+                (part.size.1, part.rest.1) = (side, 0);
+            }
+            let mut share = Meter::new(meter.left().min(ATTEMPT));
+            let found = ruin::search(&part, 1, &mut share);
+            meter.add(share);
+            let Some(mut sheets) = found else {
+                low = side + 1;
+                continue;
+            };
+            high = side;
+            let strip = if upright {
+                (real.0 - side * board.unit.0, real.1)
+            } else {
+                (real.0, real.1 - side * board.unit.1)
+            };
+            let strip_area = i128::from(strip.0) * i128::from(strip.1);
+            if most < strip_area && least <= strip.0.min(strip.1) {
+                most = strip_area;
+                let cut = sheets.pop()?;
+                let at = (side * board.unit.0, side * board.unit.1);
+                best = Some(cut.beside(upright, at, real));
+            }
+        }
+        (part.size, part.rest) = (board.size, board.rest);
+    }
+    let sheet = best?;
+    let mut plan = plan.clone();
+    if plan[emptiest].1 == 1 {
+        plan[emptiest].0 = sheet;
+    } else {
+        plan[emptiest].1 -= 1;
+        plan.push((sheet, 1));
+    }
+    Some(plan)
+}

@@ -1,0 +1,164 @@
+//! The command as a user meets it: exit codes, streams, files written or not.
+
+use std::ffi::OsString;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use leafwright::cli;
+
+/// A folder of its own for one test, empty at first.
+fn folder(name: &str) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
+    let _ = fs::remove_dir_all(&folder);
+    fs::create_dir_all(&folder).expect("a folder for the test");
+    folder
+}
+
+/// Exit code, results, messages.
+fn run(arguments: &[&str]) -> (ExitCode, String, String) {
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let arguments = std::iter::once("leafwright").chain(arguments.iter().copied());
+    let code = cli::run(arguments.map(OsString::from), &mut out, &mut err, false);
+    let text = |bytes| String::from_utf8(bytes).expect("text");
+    (code, text(out), text(err))
+}
+
+/// Exit codes can't be compared; what they print as can.
+fn same(code: ExitCode, number: u8) -> bool {
+    format!("{code:?}") == format!("{:?}", ExitCode::from(number))
+}
+
+fn entries(folder: &Path) -> Vec<String> {
+    let entries = fs::read_dir(folder).expect("the folder of the test");
+    let names = entries.map(|it| it.expect("an entry").file_name());
+    let mut names: Vec<_> = names.map(|it| it.to_string_lossy().into_owned()).collect();
+    names.sort();
+    names
+}
+
+#[test]
+fn a_handout_is_written_and_named() {
+    let folder = folder("a-handout");
+    let file = folder.join("out.pdf");
+    let file = file.to_str().expect("a plain path");
+    let (code, out, err) = run(&["make", "demo-data/tide-post.yaml", "-o", file]);
+    assert!(same(code, 0), "{err}");
+    assert!(out.contains("out.pdf: "), "{out}");
+    let bytes = fs::read(file).expect("the handout");
+    assert!(bytes.starts_with(b"%PDF-1.7"));
+    assert_eq!(entries(&folder), ["out.pdf"], "nothing else is left behind");
+}
+
+#[test]
+fn two_runs_give_the_same_bytes() {
+    let folder = folder("same-bytes");
+    let files = [folder.join("one.pdf"), folder.join("two.pdf")];
+    for file in &files {
+        let file = file.to_str().expect("a plain path");
+        let (code, ..) = run(&["make", "demo-data/tide-post.yaml", "-o", file]);
+        assert!(same(code, 0));
+    }
+    let [one, two] = files.map(|it| fs::read(it).expect("the handout"));
+    assert!(one == two);
+}
+
+#[test]
+fn a_faulty_description_writes_nothing() {
+    let folder = folder("faulty");
+    let description = folder.join("faulty.yaml");
+    let faults = "title: Faulty\nunit: in\nkits: 0\npapers:\n  leaf: {sheet: 6 x 6 in}\n\
+                  pieces:\n  tile: {of: leef, size: 2 x 2 in}\n  big: {of: leaf, size: 9 x 2 in}\n";
+    fs::write(&description, faults).expect("a description");
+    let file = folder.join("out.pdf");
+    let (code, out, err) = run(&[
+        "make",
+        description.to_str().expect("a plain path"),
+        "--messages",
+        "short",
+        "-o",
+        file.to_str().expect("a plain path"),
+    ]);
+    assert!(same(code, 1), "{err}");
+    assert_eq!(out, "");
+    for place in ["faulty.yaml:3:", "faulty.yaml:7:", "faulty.yaml:8:"] {
+        assert!(err.contains(place), "no word about {place} in\n{err}");
+    }
+    assert_eq!(entries(&folder), ["faulty.yaml"]);
+}
+
+#[test]
+fn a_handout_that_is_there_survives_a_fault() {
+    let folder = folder("survives");
+    let description = folder.join("faulty.yaml");
+    fs::write(&description, "title: [").expect("a description");
+    let file = folder.join("out.pdf");
+    fs::write(&file, "the last good one").expect("a handout");
+    let (code, ..) = run(&[
+        "make",
+        description.to_str().expect("a plain path"),
+        "-o",
+        file.to_str().expect("a plain path"),
+    ]);
+    assert!(same(code, 1));
+    assert_eq!(fs::read_to_string(&file).expect("the handout"), "the last good one");
+}
+
+#[test]
+fn a_missing_file_is_not_the_descriptions_fault() {
+    let (code, out, err) = run(&["check", "demo-data/no-such-thing.yaml"]);
+    assert!(same(code, 2));
+    assert_eq!(out, "");
+    assert!(err.contains("no-such-thing.yaml"), "{err}");
+}
+
+#[test]
+fn a_place_that_cannot_be_written_is_not_the_descriptions_fault() {
+    let folder = folder("unwritable");
+    let file = folder.join("no").join("such").join("folder.pdf");
+    let file = file.to_str().expect("a plain path");
+    let (code, _, err) = run(&["make", "demo-data/tide-post.yaml", "-o", file]);
+    assert!(same(code, 2));
+    assert!(err.contains("can't be written"), "{err}");
+    assert_eq!(entries(&folder), Vec::<String>::new());
+}
+
+#[test]
+fn a_wrong_command_line_is_told_with_the_way_out() {
+    for wrong in [&["mak"][..], &[], &["make"], &["make", "a.yaml", "--kits", "0"]] {
+        let (code, out, err) = run(wrong);
+        assert!(same(code, 2), "{wrong:?}");
+        assert_eq!(out, "", "{wrong:?}");
+        assert!(!err.is_empty(), "{wrong:?}");
+    }
+}
+
+#[test]
+fn help_is_a_result() {
+    let (code, out, err) = run(&["--help"]);
+    assert!(same(code, 0));
+    assert_eq!(err, "");
+    for command in ["make", "check", "cuts", "formats"] {
+        assert!(out.contains(command), "{out}");
+    }
+}
+
+#[test]
+fn cuts_are_shown_and_every_demo_checks_clean() {
+    for entry in fs::read_dir("demo-data").expect("the demos") {
+        let path = entry.expect("a readable folder").path();
+        let path = path.to_str().expect("a plain path");
+        let (code, _, err) = run(&["check", path]);
+        assert!(same(code, 0), "{path}: {err}");
+        let (code, out, _) = run(&["cuts", path, "--kits", "2"]);
+        assert!(same(code, 0));
+        assert!(out.contains("mark"), "{out}");
+    }
+}
+
+#[test]
+fn formats_name_their_sources() {
+    let (code, out, _) = run(&["formats", "a4"]);
+    assert!(same(code, 0));
+    assert!(out.contains("210 x 297 mm") && out.contains("ISO 216"), "{out}");
+}
