@@ -545,6 +545,7 @@ front-alt = { $what ->
     [right] on the right
    *[bottom] at the bottom
 }. From the base upwards: { $layers }.
+apart-alt = The layers of { $card } pulled apart; from the base upwards: { $layers }.
 front-alt-layer = { $name }: { $place }
 tip = Tip: { $tip }
 

@@ -4,7 +4,7 @@ use crate::cli::args::Cuts;
 use crate::cli::notes::{self, Planned};
 use crate::cli::plain::{self, Told};
 use crate::cli::{Halt, Streams, files, make};
-use crate::handout::{self, Hands, Kind, Template, Wanted};
+use crate::handout::{self, Drawings, Hands, Kind, Template, Wanted};
 use crate::plan::cut::{Kept, PaperCut, Pencil, drawn};
 use crate::plan::cuts_json;
 use crate::project::Project;
@@ -46,7 +46,13 @@ pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
 const SECTIONS: [Wanted; 2] = [wanted(Kind::CutPlan), wanted(Kind::Cutting)];
 
 const fn wanted(kind: Kind) -> Wanted {
-    Wanted { kind, new_page: false, drawings: false, own_way: true, when: None }
+    Wanted {
+        kind,
+        new_page: false,
+        drawings: Drawings::LeftOut,
+        own_way: true,
+        when: None,
+    }
 }
 
 /// A section under its underlined heading.

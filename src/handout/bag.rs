@@ -7,9 +7,7 @@ use crate::handout::writer::Writer;
 use crate::handout::{Hands, When, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
-use crate::project::{
-    BaseFrom, BaseId, Comes, GreetingId, PaperId, Placed,
-};
+use crate::project::{BaseFrom, BaseId, Comes, GreetingId, PaperId, Placed};
 
 /// A line: how many, what, and its size.
 struct Row {

@@ -2,11 +2,11 @@
 
 use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone};
 use crate::geom::Side;
-use crate::handout::writer::{Writer, sentences};
 use crate::handout::fronts::Half;
-use crate::handout::{Wanted, When, cover, fronts, prepare};
+use crate::handout::writer::{Writer, plain, sentences};
+use crate::handout::{Drawings, Wanted, When, cover, fronts, prepare};
 use crate::plan::{Act, Front, Task};
-use crate::project::{Card, CardId, LateId, Layer, Placed};
+use crate::project::{Card, CardId, LateId, Layer, Placed, Work};
 
 /// The drawings of cards that share a scale.
 const CARDS: u32 = 2;
@@ -29,12 +29,16 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
         return None;
     }
     let mut texts = Vec::new();
+    let mut attached = None;
     for task in &tasks {
         texts.extend(steps(w, card, front, task));
+        if task.work == Work::Attach {
+            attached = texts.len().checked_sub(1);
+        }
     }
     // Layers dry together, and other cards are made meanwhile.
     let waits = tasks.iter().map(|it| it.waits).max().unwrap_or(0);
-    if let (Some(last), true) = (texts.last_mut(), waits > 0) {
+    if let Some(last) = attached.filter(|_| waits > 0).and_then(|it| texts.get_mut(it)) {
         let waits = w.tell("card-waits", &[("minutes", waits.into())]);
         *last = sentences([std::mem::take(last), waits]);
     }
@@ -64,14 +68,23 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     };
     let (layers, sets) = (&card.inside.layers, &front.inside);
     let inside = Half { what: "inside", layers, sets, ..half };
-    let mut blocks = if wanted.drawings {
-        vec![Block::Beside(figure(w, half), beside)]
-    } else {
-        beside
+    let blocks = match wanted.drawings {
+        Drawings::LeftOut => beside,
+        Drawings::Drawn => {
+            let mut blocks = vec![Block::Beside(figure(w, half), beside)];
+            if !sets.is_empty() {
+                blocks.push(Block::Figure(figure(w, inside)));
+            }
+            blocks
+        }
+        Drawings::Apart => {
+            let mut figures = vec![figure(w, half), apart(w, half)];
+            if !sets.is_empty() {
+                figures.extend([figure(w, inside), apart(w, inside)]);
+            }
+            [Block::Figures(figures)].into_iter().chain(beside).collect()
+        }
     };
-    if wanted.drawings && !sets.is_empty() {
-        blocks.push(Block::Figure(figure(w, inside)));
-    }
     let blocks = vec![Block::Keep(blocks)];
     let title = w.user(&card.name);
     Some(Section { anchor: cover::anchor(id), title, start: Start::Below, blocks })
@@ -84,6 +97,20 @@ fn figure(w: &Writer<'_>, half: Half<'_>) -> Figure {
         caption: None,
         scale: ScaleWish::Shared(CARDS),
         says_scale: true,
+    }
+}
+
+/// The layers one above the other, as they go onto the base.
+fn apart(w: &Writer<'_>, half: Half<'_>) -> Figure {
+    let card = w.project.cards[half.card.0].name.words.clone();
+    let names = half.sets.iter().map(|it| w.placed_name(it.what)).collect();
+    let values = [("card", card.into()), ("layers", plain(&w.list(names)).into())];
+    Figure {
+        drawing: fronts::apart(w, half),
+        alt: w.say("apart-alt", &values),
+        caption: None,
+        scale: ScaleWish::Shared(CARDS),
+        says_scale: false,
     }
 }
 

@@ -4,7 +4,7 @@ use crate::document::{
     Block, Figure, Inline, Marker, ScaleWish, Section, Start, Text, Tone,
 };
 use crate::handout::writer::{Writer, plain, sentences};
-use crate::handout::{Hands, Wanted, When, fronts};
+use crate::handout::{Drawings, Hands, Wanted, When, fronts};
 use crate::plan::TaskId;
 use crate::project::{CardId, Reader, Work};
 
@@ -28,7 +28,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     if let Some(makes) = makes(w) {
         blocks.push(Block::Paragraph(Tone::Body, makes));
     }
-    if wanted.drawings && !w.plan.fronts.is_empty() {
+    if wanted.drawings != Drawings::LeftOut && !w.plan.fronts.is_empty() {
         blocks.push(Block::Figures(
             w.plan.fronts.iter().map(|it| front(w, it.card)).collect(),
         ));

@@ -4,7 +4,7 @@ use crate::document::{
     Align, Block, Column, Figure, Inline, ScaleWish, Section, Table, Text, Tone,
 };
 use crate::handout::writer::{Writer, plain, sentences};
-use crate::handout::{Wanted, of_blocks, sheets};
+use crate::handout::{Drawings, Wanted, of_blocks, sheets};
 use crate::plan::Act;
 use crate::plan::cut::{Leaf, OwnCompared, PaperCut, Part};
 use crate::project::{FaceId, Stock};
@@ -23,7 +23,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
     if let Some(own) = cut.own.filter(|_| wanted.own_way) {
         blocks.push(Block::Paragraph(Tone::Body, own_way(w, own)));
     }
-    if wanted.drawings {
+    if wanted.drawings != Drawings::LeftOut {
         let figures = (0..cut.patterns.len()).map(|it| figure(w, cut, it));
         blocks.extend(figures.map(Block::Figure));
     }

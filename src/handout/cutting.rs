@@ -5,7 +5,7 @@ use crate::document::{Block, Figure, Inline, ScaleWish, Section, Step, Text, Ton
 use crate::geom::Size;
 use crate::handout::prepare::edge_along;
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Wanted, of_blocks, sheets};
+use crate::handout::{Drawings, Wanted, of_blocks, sheets};
 use crate::plan::Act;
 use crate::plan::cut::{self, Becomes, Hand, PaperCut};
 use crate::project::{FaceId, ToolKind, Trimmer};
@@ -23,7 +23,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
     if schedule.steps.is_empty() {
         return Vec::new();
     }
-    let drawings = wanted.drawings && sheets::draws_steps(cut);
+    let drawings = wanted.drawings != Drawings::LeftOut && sheets::draws_steps(cut);
     let steps = (0..schedule.steps.len()).map(|at| Step {
         number: (at + 1).to_string(),
         text: text(w, cut, at),

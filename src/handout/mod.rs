@@ -21,7 +21,9 @@ mod sheets;
 mod template;
 mod writer;
 
-pub use template::{BUILT_IN, Hands, Kind, Template, TemplateError, Wanted, When};
+pub use template::{
+    BUILT_IN, Drawings, Hands, Kind, Template, TemplateError, Wanted, When,
+};
 
 use crate::document::{Block, Document, Foot, Section, Start, Text};
 use crate::handout::writer::Writer;

@@ -123,7 +123,8 @@ fn area(rect: Rect, line: Option<Stroke>, fill: Fill) -> Mark {
 }
 
 fn name(rect: Rect, short: String, long: Option<String>) -> Mark {
-    Mark::Name { rect, short, long, may_turn: true }
+    let may_turn = rect.size.width < rect.size.height;
+    Mark::Name { rect, short, long, may_turn }
 }
 
 /// An arrow for the direction of the pattern.

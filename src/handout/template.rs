@@ -47,12 +47,24 @@ pub struct Wanted {
     pub kind: Kind,
     /// It starts on a new page.
     pub new_page: bool,
-    /// It has its drawings.
-    pub drawings: bool,
+    /// Which drawings it has.
+    pub drawings: Drawings,
     /// The designer's own way of cutting is compared with the best one found.
     pub own_way: bool,
     /// Only what is done then; `None` for all.
     pub when: Option<When>,
+}
+
+/// Which drawings a section has.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Drawings {
+    /// None.
+    LeftOut,
+    /// All that belong to it.
+    Drawn,
+    /// On cards: the front and its layers pulled apart, above the steps rather
+    /// than beside them. Saves room on small pages.
+    Apart,
 }
 
 /// When work is done, seen from the table, the buyer's home or the journey.
@@ -210,7 +222,7 @@ fn wanted(raw: &RawSection) -> Result<Wanted, TemplateError> {
     let mut wanted = Wanted {
         kind: choose("section", name, &Kind::ALL)?,
         new_page: false,
-        drawings: true,
+        drawings: Drawings::Drawn,
         own_way: false,
         when: None,
     };
@@ -225,7 +237,11 @@ fn wanted(raw: &RawSection) -> Result<Wanted, TemplateError> {
         ),
         (
             "drawings",
-            &[("drawn", |it| it.drawings = true), ("left out", |it| it.drawings = false)],
+            &[
+                ("drawn", |it| it.drawings = Drawings::Drawn),
+                ("apart", |it| it.drawings = Drawings::Apart),
+                ("left out", |it| it.drawings = Drawings::LeftOut),
+            ],
         ),
         (
             "own way",

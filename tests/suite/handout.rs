@@ -2,7 +2,7 @@
 
 use leafwright::document::{Block, Document, Figure, Inline, Mark, Step};
 use leafwright::geom::{Length, Size, Unit};
-use leafwright::handout::{self, Hands, Options, Template};
+use leafwright::handout::{self, Drawings, Hands, Options, Template};
 use leafwright::plan::{PlanOptions, plan};
 use leafwright::project::{PieceId, Placed, Project, Reader, Runs, Stands};
 use leafwright::words::Units;
@@ -185,7 +185,7 @@ fn what_is_done_ahead_is_left_out_for_her_and_told_to_the_maker() {
         assert!(!class.contains(words), "{words}");
         assert!(host.contains(words), "{words}");
     }
-    for words in ["# Hello", "stamp each greeting"] {
+    for words in ["# Hello", "Stamp each greeting"] {
         assert!(class.contains(words), "{words}");
         assert!(!host.contains(words), "{words}");
     }
@@ -253,7 +253,7 @@ fn a_template_of_ones_own_is_read() {
     assert_eq!(template.reader, Reader::Travel);
     assert_eq!(template.hands, Hands::Reader);
     assert!(template.booklet);
-    assert!(!template.sections[0].drawings);
+    assert_eq!(template.sections[0].drawings, Drawings::LeftOut);
     assert!(template.sections[1].new_page);
     for (name, _) in handout::BUILT_IN {
         assert!(Template::built_in(name).is_ok(), "{name}");
@@ -273,8 +273,31 @@ fn a_template_that_asks_for_what_there_is_not_is_refused_with_a_guess() {
     );
     assert_eq!(
         fault("reader: class\nsections:\n  - cover: {drawings: maybe}\n"),
-        "there is no value of `drawings` `maybe`; there are `drawn`, `left out`"
+        "there is no value of `drawings` `maybe`; there are `drawn`, `apart`, `left out`"
     );
     assert!(fault("reader: class\nsections: []\n").contains("no section"));
     assert!(fault("reader: [").starts_with("the template can't be read"));
+}
+
+#[test]
+fn layers_pulled_apart_lie_within_their_drawing() {
+    let project = orchard();
+    let plan = plan(&project, &quick(Reader::Kit, 1)).value.unwrap();
+    let text = "reader: kit\nsections:\n  - cards: {drawings: apart}\n";
+    let template = Template::parse(text).unwrap();
+    let document = handout::write(&project, &plan, &template, Options::default());
+    let all = figures(&document);
+    let apart = all.iter().find(|it| it.alt.contains("pulled apart")).unwrap();
+    assert_eq!(
+        apart.alt,
+        "The layers of Thank you pulled apart; from the base upwards: sash and label \
+         “Thank you, neighbour”."
+    );
+    for mark in &apart.drawing.marks {
+        let (Mark::Area { rect, .. } | Mark::Line { along: rect, .. }) = mark else {
+            continue;
+        };
+        assert!(rect.x >= Length::ZERO && rect.right() <= apart.drawing.size.width);
+        assert!(rect.y >= Length::ZERO && rect.bottom() <= apart.drawing.size.height);
+    }
 }
