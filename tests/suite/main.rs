@@ -3,4 +3,5 @@
 mod cutting;
 mod cutting_cross;
 mod cutting_known;
+mod naive;
 mod tidy;
