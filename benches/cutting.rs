@@ -1,5 +1,6 @@
 //! Measures the cut search on a folder of open instances: `cargo bench --bench
-//! cutting -- FOLDER [SET …]`. See `benches/README.md`.
+//! cutting -- FOLDER [SET …]`; or compares it with a naive recursion on random
+//! sets: `cargo bench --bench cutting -- trials 100000`. See `benches/README.md`.
 
 #![expect(clippy::print_stdout, reason = "a bench reports on the terminal")]
 #![expect(clippy::disallowed_methods, reason = "a bench measures time")]
@@ -14,6 +15,11 @@ use leafwright::plan::cut::{
 };
 use serde_json::Value;
 
+#[path = "../tests/suite/naive.rs"]
+mod naive;
+
+use naive::{Dice, Naive, cut_up, parts, problem, small};
+
 fn main() {
     let args: Vec<String> =
         std::env::args().skip(1).filter(|it| !it.starts_with("--")).collect();
@@ -21,6 +27,10 @@ fn main() {
         println!("usage: cargo bench --bench cutting -- FOLDER [SET …]");
         return;
     };
+    if folder == "trials" {
+        trials(args.get(1).and_then(|it| it.parse().ok()).unwrap_or(1_000));
+        return;
+    }
     let chosen = |set: &str| args.len() == 1 || args[1..].iter().any(|it| it == set);
     for set in ["ngcut", "cgcut", "fmt59", "fuzz_small"] {
         if chosen(set) {
@@ -261,4 +271,54 @@ fn kits(folder: &str, many: bool) {
         spread(&mut times)
     );
     println!("  other than known: {worse:?}");
+}
+
+/// Random small sets: both exact methods against the naive recursion, and sets cut
+/// from one sheet, which must fit one.
+fn trials(rounds: u32) {
+    let mut dice = Dice(0x1234_5678_9ABC_DEF1);
+    let mut differences = 0;
+    for _ in 0..rounds {
+        let (sheet, rows) = small(&mut dice);
+        let set: Vec<u8> = rows.iter().map(|it| it.3).collect();
+        let mut naive = Naive { kinds: &rows, known: std::collections::BTreeMap::new() };
+        let problem = problem(sheet, &rows);
+        let solution = solve(&problem);
+        let sheets: u32 = solution.patterns.iter().map(|it| it.2).sum();
+        let values: Vec<i64> =
+            rows.iter().map(|_| 1 + i64::from(dice.roll(40))).collect();
+        let worth = |part: &Vec<u8>| -> i64 {
+            part.iter().zip(&values).map(|(&n, value)| i64::from(n) * value).sum()
+        };
+        let all = parts(&set);
+        let most =
+            all.iter().filter(|it| naive.can(sheet.0, sheet.1, it)).map(worth).max();
+        let size = problem.sheets[0].size;
+        let filled = knapsack::fill(size, &problem.kinds, &values, &problem.limits);
+        let filled = filled.expect("small enough");
+        let fewest = naive.fewest(sheet, &set);
+        if (sheets, solution.proven) != (fewest, true)
+            || Some(filled.value) != most
+            || filled.bound != filled.value
+        {
+            differences += 1;
+            println!(
+                "  {sheet:?} {rows:?} {values:?}: {sheets} not {fewest}, {filled:?} not {most:?}"
+            );
+        }
+    }
+    println!("{rounds} random sets: {differences} differences");
+    let mut refused = 0;
+    let rounds = rounds / 10;
+    for _ in 0..rounds {
+        let pieces = 3 + usize::from(dice.roll(22));
+        let mut problem = problem((1, 1), &[]);
+        problem.sheets[0].size = Size::new(Length::inch(12, 1), Length::inch(12, 1));
+        problem.kinds = cut_up(&mut dice, (192, 192), pieces);
+        let solution = solve(&problem);
+        let sheets: u32 = solution.patterns.iter().map(|it| it.2).sum();
+        refused +=
+            u32::from(1 < solution.bound.sheets || (solution.proven && sheets != 1));
+    }
+    println!("{rounds} sets cut from one sheet: {refused} said not to fit");
 }

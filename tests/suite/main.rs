@@ -20,6 +20,7 @@ mod json_schema;
 mod kept;
 mod keys;
 mod layout;
+mod naive;
 mod own_plan;
 mod own_way;
 mod pdf;

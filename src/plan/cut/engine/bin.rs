@@ -87,6 +87,7 @@ impl Bin {
             return lies
                 .iter()
                 .enumerate()
+                .filter(|(_, it)| it.width <= width && it.height <= height)
                 .map(|(lie, it)| Spot {
                     at: NONE,
                     axis: Axis::Level,

@@ -39,7 +39,6 @@ pub(super) struct Relaxed {
     pub(super) uses: Vec<f64>,
     /// No plan takes fewer sheets.
     pub(super) bound: u32,
-    master: Master,
 }
 
 /// Solves the fractional problem. `seeds` are sheets that are known; `enough` is
@@ -85,7 +84,7 @@ pub(super) fn relax(
         master.add(holds);
     }
     let uses = master.uses();
-    Some(Relaxed { ways, uses, bound, master })
+    Some(Relaxed { ways, uses, bound })
 }
 
 /// Sharpens the bound and the ways: no way may hold more of a kind than is wanted
@@ -123,7 +122,6 @@ pub(super) fn relax_properly(
         relaxed.ways.push(drawn.sheet);
     }
     relaxed.uses = master.uses();
-    relaxed.master = master;
 }
 
 /// A sheet with one part of a kind.
@@ -262,7 +260,7 @@ pub(super) fn dive(
             return Some(plan);
         }
         let kinds = left.iter().filter(|&&it| 0 < it).count();
-        let pieces: u32 = left.iter().sum();
+        let pieces = left.iter().fold(0, |sum: u32, &it| sum.saturating_add(it));
         if (kinds < 4 || pieces < 24)
             && let Some(rest) = finish(&left, most - used)
         {
@@ -332,5 +330,5 @@ fn relax_part(
         ways.push(drawn);
     }
     let uses = master.uses();
-    Some(Relaxed { ways, uses, bound, master })
+    Some(Relaxed { ways, uses, bound })
 }

@@ -85,6 +85,15 @@ impl<'a> Fewest<'a> {
         Some(())
     }
 
+    /// Whether the number of sheets that is taken as known is enough.
+    pub(super) fn possible(&self) -> bool {
+        let all = self.counts.all();
+        match self.sheets {
+            2 => (0..=all).any(|kit| self.fits[kit] && self.fits[all - kit]),
+            sheets => self.enough(all, sheets),
+        }
+    }
+
     /// Whether a kit can be cut from so many sheets.
     fn enough(&self, kit: usize, sheets: u32) -> bool {
         match (kit, sheets) {

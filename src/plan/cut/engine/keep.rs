@@ -10,7 +10,9 @@ use crate::plan::cut::engine::ruin;
 /// Kits that would take more steps than this are not begun.
 const MOST_WORK: u64 = 32_000_000;
 /// Steps for one attempt at a smaller sheet.
-const ATTEMPT: u64 = 20_000;
+const ATTEMPT: u64 = 6_000;
+/// Plans with more sheets are not searched for the largest offcut.
+const MOST_SHEETS: u32 = 3;
 
 /// Looks for the largest offcut of all plans with as many sheets as this one has,
 /// the fewest. The outer `None` means that it is not known; the inner one that no
@@ -27,6 +29,9 @@ pub(super) fn largest(
     meter: &mut Meter,
 ) -> Option<Option<Plan>> {
     let sheets = columns::sheets(plan);
+    if MOST_SHEETS < sheets {
+        return None;
+    }
     let counts = kits::count(&board.wanted)?;
     if !kits::within(board, &counts, MOST_WORK) {
         return None;

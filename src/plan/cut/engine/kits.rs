@@ -2,7 +2,9 @@
 
 use crate::plan::cut::engine::board::Board;
 use crate::plan::cut::engine::counts::Counts;
-use crate::plan::cut::engine::frontier::{self, Frontier, Lane};
+use crate::plan::cut::engine::fewest::Fewest;
+use crate::plan::cut::engine::frontier::{self, Frontier};
+use crate::plan::cut::engine::lane::Lane;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::peel::Peel;
 use crate::plan::cut::engine::sketch::Sheet;
@@ -61,6 +63,34 @@ pub(super) fn look_at_tight(
     meter: &mut Meter,
 ) -> Option<Box<dyn Kits>> {
     tables(board, counts, Some(slack), meter)
+}
+
+/// Decides whether a whole kit can be cut from so many sheets: the sheets, or the
+/// inner `None` if it can't. The outer `None` means that steps ran out.
+pub(super) fn decide(
+    board: &Board,
+    counts: &Counts,
+    sheets: u32,
+    meter: &mut Meter,
+) -> Option<Option<Vec<Sheet>>> {
+    let parts: i128 = board
+        .lies
+        .iter()
+        .zip(&board.wanted)
+        .map(|(it, &n)| it[0].area().saturating_mul(i128::from(n)))
+        .sum();
+    let slack = i128::from(sheets) * board.area() - parts;
+    if slack < 0 {
+        return Some(None);
+    }
+    let kits = look_at_tight(board, counts, slack, meter)?;
+    let fits = (0..counts.len()).map(|it| kits.fits(it)).collect();
+    let fewest = Fewest::known(counts, fits, sheets, meter)?;
+    if !fewest.possible() {
+        return Some(None);
+    }
+    let divided = fewest.divide(counts.all(), sheets);
+    Some(Some(divided.into_iter().map(|kit| kits.draw(kit)).collect()))
 }
 
 fn tables(

@@ -10,7 +10,7 @@ use crate::plan::cut::engine::board::Board;
 use crate::plan::cut::engine::buildup::{Bounds, End, Search};
 use crate::plan::cut::engine::dp::{self, First, Table, Valued};
 use crate::plan::cut::engine::meter::Meter;
-use crate::plan::cut::engine::multipliers::Filling;
+use crate::plan::cut::engine::multipliers::{Filling, Priced};
 use crate::plan::cut::engine::packed::Packed;
 use crate::plan::cut::engine::raster::Raster;
 use crate::plan::cut::engine::sketch::Sheet;
@@ -126,36 +126,49 @@ pub(super) fn best(
     if plain.bound <= most {
         return Some(Found { drawn, bound: most });
     }
-    let priced = filling.prices((plain.bound, counts), most, meter, &mut |counts| {
-        let worth = filling.worth(counts);
-        worth.min(most)
-    });
     let outer_plain = dp::outside(raster, &plain.inside);
-    let priced = priced.as_ref().unwrap_or(&plain);
-    if priced.bound.div_euclid(priced.scale) <= most {
-        return Some(Found { drawn, bound: most });
+    let mut priced: Option<Priced> = None;
+    let mut bound = plain.bound;
+    // Most problems need no more than good prices; the others are worth better
+    // ones before the search is begun anew.
+    for (rounds, steps) in ATTEMPTS {
+        let start = priced.as_ref().unwrap_or(&plain);
+        priced = filling.prices(start, most, rounds, meter).or(priced);
+        let chosen = priced.as_ref().unwrap_or(&plain);
+        bound = bound.min(chosen.bound.div_euclid(chosen.scale));
+        if bound <= most {
+            return Some(Found { drawn, bound: most });
+        }
+        let outer_priced = dp::outside(raster, &chosen.inside);
+        if !meter.spend(outer_plain.work + outer_priced.work) {
+            break;
+        }
+        let bounds = Bounds {
+            values: &plain.reduced,
+            plain: &outer_plain,
+            priced: &outer_priced,
+            reduced: &chosen.reduced,
+            refund: chosen.refund,
+            scale: chosen.scale,
+        };
+        let mut share = Meter::new(meter.left().min(steps));
+        let found = search(board, raster, bounds, most, &mut share);
+        meter.add(share);
+        let (found, end) = found?;
+        if let Some(found) = found {
+            most = found.value;
+            drawn = Some(found);
+        }
+        match end {
+            End::Proven => return Some(Found { drawn, bound: most }),
+            End::Open(open) => bound = bound.min(open),
+        }
     }
-    let outer_priced = dp::outside(raster, &priced.inside);
-    if !meter.spend(outer_plain.work + outer_priced.work) {
-        return Some(Found { drawn, bound: priced.bound.div_euclid(priced.scale) });
-    }
-    let values: Vec<i32> = plain.reduced.clone();
-    let bounds = Bounds {
-        values: &values,
-        plain: &outer_plain,
-        priced: &outer_priced,
-        reduced: &priced.reduced,
-        refund: priced.refund,
-        scale: priced.scale,
-    };
-    let (found, end) = search(board, raster, bounds, most, meter)?;
-    let drawn = found.or(drawn);
-    let bound = match end {
-        End::Proven => drawn.as_ref().map_or(most, |it| it.value),
-        End::Open(bound) => bound,
-    };
     Some(Found { drawn, bound })
 }
+
+/// Subgradient steps and steps of the search, attempt by attempt.
+const ATTEMPTS: [(u32, u64); 3] = [(60, 1_500_000), (240, 12_000_000), (240, u64::MAX)];
 
 /// Searches with as few words for the counts as will do.
 fn search(

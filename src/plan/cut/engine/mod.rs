@@ -12,6 +12,7 @@ mod greedy;
 mod keep;
 mod kits;
 pub mod knapsack;
+mod lane;
 mod meter;
 mod multipliers;
 mod one;
@@ -22,6 +23,7 @@ mod ruin;
 mod simplex;
 mod sketch;
 mod stock;
+mod unfold;
 
 use crate::geom::{Length, Size};
 use crate::plan::cut::Tree;

@@ -11,8 +11,6 @@ use crate::plan::cut::engine::dp::{self, Table, Valued};
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::raster::Raster;
 
-/// Subgradient steps at most.
-const ROUNDS: u32 = 60;
 /// So many steps without gain, and the stride is halved.
 const PATIENCE: u32 = 6;
 /// A total value in scaled units stays below this.
@@ -44,6 +42,8 @@ pub(super) struct Priced {
     pub(super) bound: i64,
     /// The best values inside, scaled.
     pub(super) inside: Table,
+    /// The prices, scaled.
+    prices: Vec<i64>,
 }
 
 impl Filling<'_> {
@@ -73,7 +73,8 @@ impl Filling<'_> {
             prices.iter().zip(self.wanted).map(|(it, &n)| it * i64::from(n)).sum();
         let best = inside.get(self.raster.x.len() - 1, self.raster.y.len() - 1);
         let bound = refund + i64::from(best);
-        (Priced { scale, reduced, refund, bound, inside }, parts)
+        let prices = prices.to_vec();
+        (Priced { scale, reduced, refund, bound, inside, prices }, parts)
     }
 
     /// Without prices: the plain unconstrained bound, and a best filling.
@@ -124,27 +125,27 @@ impl Filling<'_> {
             .sum()
     }
 
-    /// Looks for prices with a low bound. `plain` is the bound without prices and
-    /// its filling. Stops where the bound (unscaled) is not above `target`, the
-    /// value that is known to be reached, which `better` may raise.
+    /// Looks for prices with a low bound, for so many subgradient steps from the
+    /// prices given. Stops where the bound (unscaled) is not above `target`, the
+    /// value that is known to be reached. `None` if no bound is lower.
     pub(super) fn prices(
         &self,
-        plain: (i64, Vec<u32>),
+        start: &Priced,
         target: i64,
+        rounds: u32,
         meter: &mut Meter,
-        better: &mut dyn FnMut(&[u32]) -> i64,
     ) -> Option<Priced> {
-        let scale = self.scale(plain.0.max(self.most_by_area()?));
-        let mut target = target;
-        let mut prices = vec![0_i64; self.values.len()];
-        let mut counts = plain.1;
-        let mut bound = plain.0 * scale;
+        let scale = self.scale((start.bound / start.scale).max(self.most_by_area()?));
+        let mut prices: Vec<i64> =
+            start.prices.iter().map(|it| it * scale / start.scale).collect();
+        let parts = dp::valued(self.lies, &start.reduced);
+        let mut counts = self.counts(start, &parts);
+        let mut bound = start.bound / start.scale * scale + scale - 1;
         let mut best: Option<Priced> = None;
         let mut least = bound;
         let mut stride = 1.0_f64;
         let mut waited = 0;
-        for _ in 0..ROUNDS {
-            target = target.max(better(&counts));
+        for _ in 0..rounds {
             if least < (target + 1) * scale {
                 break;
             }

@@ -56,17 +56,18 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
     if job.limits.stages.is_some() {
         return search.finish(false);
     }
+    let first = if search.proven() { TINY } else { SMALL };
+    if let Some(found) = search.all_kits(first, meter) {
+        return found;
+    }
     if !search.proven() {
-        if let Some(found) = search.all_kits(SMALL, meter) {
-            return found;
-        }
         search.many(meter);
     }
     if !search.proven() {
-        if let Some(found) = search.all_kits(LARGE, meter) {
-            return found;
-        }
-        return search.finish(false);
+        search.settle(meter);
+    }
+    if !search.proven() {
+        search.shake(meter);
     }
     let now = search.finish(false).offcut.map_or(0, |it| it.1.area());
     let mut share = Meter::new(meter.left().min(OFFCUT));
@@ -88,8 +89,11 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
 
 /// Work in steps that is done at once, and work that is done if other ways have
 /// not settled the question.
+const TINY: u64 = 300_000;
 const SMALL: u64 = 2_000_000;
-const LARGE: u64 = 30_000_000;
+const LARGE: u64 = 40_000_000;
+/// Steps for taking parts of all sheets out and in.
+const SHAKE: u64 = 8_000_000;
 /// Steps for the largest offcut.
 const OFFCUT: u64 = 12_000_000;
 
@@ -140,6 +144,35 @@ impl Search<'_> {
         let others = fewest.divide(rest.0, rest.1);
         self.plan.extend(others.into_iter().map(|kit| (kits.draw(kit), 1)));
         Some(self.finish(peeled))
+    }
+
+    /// Decides whether the number of sheets that the bound allows is enough, as
+    /// long as steps last: if so little may be wasted, few smaller kits pass.
+    fn settle(&mut self, meter: &mut Meter) {
+        let Some(counts) = kits::count(&self.board.wanted) else { return };
+        let mut share = Meter::new(meter.left().min(LARGE));
+        while !self.proven() {
+            let sheets = self.bound.sheets;
+            let Some(decided) = kits::decide(&self.board, &counts, sheets, &mut share)
+            else {
+                break;
+            };
+            match decided {
+                Some(plan) => self.plan = plan.into_iter().map(|it| (it, 1)).collect(),
+                None => self.raise(sheets + 1, How::Search),
+            }
+        }
+        meter.add(share);
+    }
+
+    /// Takes parts of all sheets out and in again, for as many sheets as the bound
+    /// allows.
+    fn shake(&mut self, meter: &mut Meter) {
+        let sheets = columns::sheets(&self.plan) - 1;
+        let mut share = Meter::new(meter.left().min(SHAKE));
+        let plan = ruin::search(&self.board, sheets as usize, &mut share);
+        meter.add(share);
+        self.improve(plan.map(|it| it.into_iter().map(|it| (it, 1)).collect()));
     }
 
     /// Linear programme, rounding, and taking parts out and in.
@@ -303,7 +336,7 @@ pub(super) fn gather(ways: Vec<(usize, Tree, u32)>) -> Vec<(usize, Tree, u32)> {
 fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Found {
     let ways = trees.into_iter().map(|(tree, copies)| (0, tree, copies)).collect();
     let patterns: Vec<_> = gather(ways).into_iter().map(|it| (it.1, it.2)).collect();
-    let sheets: u32 = patterns.iter().map(|it| it.1).sum();
+    let sheets = patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.1));
     let proven = sheets <= bound.sheets;
     let offcut = largest_offcut(patterns.iter().map(|it| (&it.0, job.sheet)));
     let offcut = offcut.map(|(index, size)| (index, size, proven && peeled));

@@ -9,7 +9,8 @@
 
 use crate::geom::Axis;
 use crate::plan::cut::engine::counts::{Counts, Parts};
-use crate::plan::cut::engine::frontier::{Frontier, Lane};
+use crate::plan::cut::engine::frontier::Frontier;
+use crate::plan::cut::engine::lane::Lane;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::sketch::Sketch;
 

@@ -15,7 +15,9 @@ use crate::plan::cut::engine::sketch::Sheet;
 /// A state may be as bad as the one so many rounds ago.
 const MEMORY: usize = 60;
 /// More parts than this are left to other methods.
-pub(super) const MOST_PARTS: usize = 600;
+const MOST_PARTS: usize = 600;
+/// Areas of larger sheets (square search units) are not reckoned with.
+const MOST_AREA: i128 = 1 << 60;
 
 /// Numbers that look random and are the same everywhere: G. Marsaglia's xorshift
 /// generator (2003).
@@ -44,7 +46,7 @@ pub(super) fn search(
 ) -> Option<Vec<Sheet>> {
     let parts =
         board.wanted.iter().fold(0_usize, |sum, &it| sum.saturating_add(it as usize));
-    if MOST_PARTS < parts || sheets == 0 {
+    if MOST_PARTS < parts || sheets == 0 || MOST_AREA < board.area() {
         return None;
     }
     let mut state = State {
@@ -52,7 +54,7 @@ pub(super) fn search(
         bins: vec![Bin::new(); sheets],
         outside: Vec::with_capacity(parts),
         saved: Vec::new(),
-        dice: Dice::new(0x00C0_FFEE_0B1A),
+        dice: Dice::new(0x0123_4567_89AB),
         looks: 0,
     };
     for (kind, &wanted) in board.wanted.iter().enumerate() {
