@@ -116,7 +116,7 @@ fn figures(document: &Document) -> Vec<&Figure> {
             Block::Figure(figure) | Block::Beside(figure, _) => all.push(figure),
             Block::Figures(figures) => all.extend(figures),
             Block::Steps(steps) => {
-                all.extend(steps.iter().filter_map(|it| it.figure.as_ref()))
+                all.extend(steps.iter().filter_map(|it| it.figure.as_ref()));
             }
             _ => {}
         }
