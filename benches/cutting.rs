@@ -211,6 +211,7 @@ fn unlimited(folder: &str) {
 /// Fewest sheets for sets as crafters cut them.
 fn kits(folder: &str, many: bool) {
     let (mut times, mut proven, mut kept, mut worse) = (Vec::new(), 0, 0, Vec::new());
+    let mut cuts = 0;
     for (name, instance) in instances(folder, "craft100") {
         let (sheet, mut kinds, _) = read(&instance, false);
         let times_kit = number(&instance["kits"]);
@@ -235,6 +236,7 @@ fn kits(folder: &str, many: bool) {
         let held =
             replay(&problem.kinds, &problem.limits, &ways, &solution.too_large, offcut)
                 .expect("the plan holds");
+        cuts += held.cuts.iter().sum::<u32>();
         let known = &instance["known"][if many { "N_kits" } else { "one_kit" }];
         let sheets = i64::try_from(held.sheets).expect("few sheets");
         proven += u32::from(solution.proven);
@@ -272,7 +274,7 @@ fn kits(folder: &str, many: bool) {
     }
     let which = if many { "many kits" } else { "one kit" };
     println!(
-        "craft100, {which}: {proven} of {} proven, {kept} offcuts proven, {}",
+        "craft100, {which}: {proven} of {} proven, {kept} offcuts proven, {cuts} cuts in all patterns, {}",
         times.len(),
         spread(&mut times)
     );
