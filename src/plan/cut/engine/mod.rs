@@ -6,6 +6,7 @@ mod buildup;
 mod columns;
 mod counts;
 mod dp;
+mod few_cuts;
 mod fewest;
 mod frontier;
 mod greedy;
@@ -39,8 +40,9 @@ pub const BUDGET: u64 = 200_000_000;
 /// Rectangles to be cut from sheets by cuts that run from edge to edge.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Problem {
-    /// The sheets there are. Fewest sheets of the first size count; others are
-    /// taken first where they help (see [`SheetKind::at_hand`]).
+    /// The sheets there are. As little paper as possible is bought (by area, of the
+    /// sizes without [`SheetKind::at_hand`]); then as few sheets as possible are
+    /// taken from what is at hand.
     pub sheets: Vec<SheetKind>,
     /// What is wanted, at most one row for each size and turning.
     pub kinds: Vec<Kind>,
@@ -71,7 +73,9 @@ pub struct Kind {
 /// What the cuts must keep to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Limits {
-    /// At most so many turns of the paper between cuts (2 or 3), or any number.
+    /// At most so many runs of cuts in one direction from the sheet to a part (2 or
+    /// 3), or any number. A last cut that only frees a part from what is left over
+    /// is not counted.
     pub stages: Option<u8>,
     /// The longest cut that the trimmer makes, or any.
     pub longest_cut: Option<Length>,
@@ -85,11 +89,14 @@ pub struct Limits {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Solution {
     /// Ways to cut a sheet: index of the sheet kind, the cuts, how many sheets.
-    /// Trees name parts by their index in `kinds`. Empty if no plan was found.
+    /// Trees name parts by their index in `kinds`, and are not deep: at most some
+    /// dozens of cuts between a sheet and a part. Empty if what is at hand is not
+    /// enough (if that is `proven`) or no plan was found.
     pub patterns: Vec<(usize, Tree, u32)>,
-    /// What is known about the fewest sheets.
+    /// What is known about the fewest sheets; with several sizes, about those that
+    /// have to be bought.
     pub bound: Bound,
-    /// Whether no plan can do with fewer sheets.
+    /// Whether no plan can do with fewer sheets (or buy less paper).
     pub proven: bool,
     /// The kept offcut: index of its pattern, its size, and whether no plan with
     /// so few sheets leaves a larger one.

@@ -56,12 +56,21 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
     if job.limits.stages.is_some() {
         return search.finish(false);
     }
+    // Few sheets are settled quickest by looking at all smaller kits, many by the
+    // linear programme.
+    let few = columns::sheets(&search.plan) <= FEW;
     let first = if search.proven() { TINY } else { SMALL };
-    if let Some(found) = search.all_kits(first, meter) {
+    if few && let Some(found) = search.all_kits(first, meter) {
         return found;
     }
     if !search.proven() {
         search.many(meter);
+    }
+    if !few
+        && !search.proven()
+        && let Some(found) = search.all_kits(SMALL, meter)
+    {
+        return found;
     }
     if !search.proven() {
         search.settle(meter);
@@ -89,6 +98,7 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
 
 /// Work in steps that is done at once, and work that is done if other ways have
 /// not settled the question.
+const FEW: u32 = 4;
 const TINY: u64 = 300_000;
 const SMALL: u64 = 2_000_000;
 const LARGE: u64 = 40_000_000;
