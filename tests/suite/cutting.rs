@@ -2,7 +2,7 @@
 
 use leafwright::geom::{Length, Size};
 use leafwright::plan::cut::{
-    BUDGET, Kind, Limits, Problem, Replayed, SheetKind, Solution, replay, solve,
+    BUDGET, How, Kind, Limits, Problem, Replayed, SheetKind, Solution, replay, solve,
 };
 
 /// No limits but a half-inch offcut.
@@ -173,6 +173,15 @@ fn a_pattern_that_stands_upright_is_never_turned() {
     free.kinds[2].free = true;
     free.kinds[1].count = 0;
     assert_eq!(cut(&free).1.sheets, 1);
+}
+
+#[test]
+fn large_parts_that_cannot_share_a_sheet_prove_the_number() {
+    // Seven parts just over half a sheet each way: a quarter of the area each.
+    let (solution, replayed) =
+        cut(&quarters((24, 24), &[(13, 13, true, 7), (5, 9, true, 3)]));
+    assert_eq!((replayed.sheets, solution.proven), (7, true));
+    assert_eq!(solution.bound.how, How::Pairs);
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! The plan for one size of sheet: bounds, a quick plan, then the proof.
 
 use crate::geom::Size;
-use crate::plan::cut::engine::board::Board;
+use crate::plan::cut::engine::board::{Board, Lie};
 use crate::plan::cut::engine::columns::{self, Plan};
 use crate::plan::cut::engine::fewest::Fewest;
 use crate::plan::cut::engine::greedy::{self, Rules};
@@ -53,6 +53,7 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
         plan: greedy::plan(&rules(job, &board), &wanted, area_bound(job), meter),
         board,
     };
+    search.raise(pair_bound(&search.board), How::Pairs);
     if job.limits.stages.is_some() {
         return search.finish(false);
     }
@@ -90,7 +91,8 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
         None => {
             let plan =
                 keep::larger(&search.board, &search.plan, search.least, now, meter);
-            search.plan = plan.unwrap_or(search.plan);
+            let plan = plan.unwrap_or(search.plan);
+            search.plan = keep::polish(&search.board, plan, search.least, meter);
             search.finish(false)
         }
     }
@@ -328,6 +330,15 @@ pub(super) fn largest_offcut<'a>(
         }
     }
     offcut
+}
+
+/// Parts of which no two fit one sheet: wider and higher than half of it.
+fn pair_bound(board: &Board) -> u32 {
+    let large = |lies: &Vec<Lie>| {
+        lies.iter().all(|it| board.size.0 < it.width * 2 && board.size.1 < it.height * 2)
+    };
+    let pairs = board.lies.iter().zip(&board.wanted);
+    pairs.filter(|it| large(it.0)).fold(0, |sum: u32, it| sum.saturating_add(*it.1))
 }
 
 /// Brings equal ways to cut together.
