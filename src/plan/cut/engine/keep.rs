@@ -8,9 +8,9 @@ use crate::plan::cut::engine::columns::{self, Plan};
 use crate::plan::cut::engine::fewest::Fewest;
 use crate::plan::cut::engine::kits;
 use crate::plan::cut::engine::meter::Meter;
-use crate::plan::cut::engine::one;
 use crate::plan::cut::engine::ruin;
 use crate::plan::cut::engine::sketch::Sheet;
+use crate::plan::cut::engine::ways;
 
 /// Kits that would take more steps than this are not begun.
 const MOST_WORK: u64 = 32_000_000;
@@ -176,7 +176,7 @@ fn cut_anew(
     let size = Size::new(Length::from_units(real.0), Length::from_units(real.1));
     let worth = |sheet: &Sheet| {
         let tree = sheet.sketch.tree(sheet.root, real, least);
-        let offcut = one::largest_offcut(std::iter::once((&tree, size)));
+        let offcut = ways::largest_offcut(std::iter::once((&tree, size)));
         (offcut.map_or(0, |it| it.1.area()), Reverse(tree.cuts()))
     };
     (worth(sheet) < worth(&anew)).then_some(anew)
