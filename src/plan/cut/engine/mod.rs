@@ -87,7 +87,7 @@ pub struct Kind {
 pub struct Limits {
     /// At most so many runs of cuts in one direction from the sheet to a part (2 or
     /// 3), or any number. A last cut that only frees a part from what is left over
-    /// is not counted.
+    /// is not counted. Fewer than 2 count as 2.
     pub stages: Option<u8>,
     /// The longest cut that the trimmer makes, or any.
     pub longest_cut: Option<Length>,

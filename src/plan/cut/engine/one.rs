@@ -347,7 +347,7 @@ fn rules(job: &Job, board: &Board) -> Rules {
             })
             .collect(),
         longest: board.longest,
-        stages: job.limits.stages.map_or(u32::MAX, u32::from),
+        stages: job.limits.stages.map_or(u32::MAX, |it| u32::from(it).max(2)),
     }
 }
 
