@@ -1,4 +1,15 @@
-//! Finds the cuts: fewest sheets first, then the largest offcut.
+//! Finds the cuts: fewest sheets first, then the largest offcut, then few cuts.
+//!
+//! Two exact methods that share no search code stand side by side: the [`frontier`]
+//! answers for all smaller kits at once what the narrowest sheet is, and
+//! [`buildup`] joins rectangles best-first under the bounds of [`dp`] and
+//! [`multipliers`]. For many sheets [`columns`] has a linear programme; [`greedy`]
+//! and [`ruin`] find plans that the others prove. [`one`] says in which order they
+//! are asked for one size of sheet, [`stock`] for several, and [`keep`] looks for
+//! the offcut.
+//!
+//! All lengths in the search are whole numbers. Work is counted in steps
+//! ([`meter`]), never in time.
 
 mod bin;
 mod board;
@@ -25,6 +36,7 @@ mod simplex;
 mod sketch;
 mod stock;
 mod unfold;
+mod ways;
 
 use crate::geom::{Length, Size};
 use crate::plan::cut::Tree;
@@ -75,7 +87,7 @@ pub struct Kind {
 pub struct Limits {
     /// At most so many runs of cuts in one direction from the sheet to a part (2 or
     /// 3), or any number. A last cut that only frees a part from what is left over
-    /// is not counted.
+    /// is not counted. Fewer than 2 count as 2.
     pub stages: Option<u8>,
     /// The longest cut that the trimmer makes, or any.
     pub longest_cut: Option<Length>,
@@ -152,13 +164,13 @@ pub fn solve(problem: &Problem) -> Solution {
                 found.patterns.iter().map(|it| some[it.0].size).collect();
             let trees = found.patterns.iter().zip(sizes).map(|(it, size)| (&it.1, size));
             solution.offcut =
-                one::largest_offcut(trees).map(|(index, size)| (index, size, false));
+                ways::largest_offcut(trees).map(|(index, size)| (index, size, false));
             found.patterns
         }
     };
     solution.patterns = patterns
         .into_iter()
-        .map(|(sheet, tree, copies)| (sheets[sheet], one::rename(tree, &usable), copies))
+        .map(|(sheet, tree, copies)| (sheets[sheet], ways::rename(tree, &usable), copies))
         .collect();
     solution.spent = meter.spent();
     solution
