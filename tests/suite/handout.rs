@@ -291,7 +291,7 @@ fn layers_pulled_apart_lie_within_their_drawing() {
     assert_eq!(
         apart.alt,
         "The layers of Thank you pulled apart; from the base upwards: sash and label \
-         “Thank you, neighbour”."
+         “With thanks, all of us”."
     );
     for mark in &apart.drawing.marks {
         let (Mark::Area { rect, .. } | Mark::Line { along: rect, .. }) = mark else {

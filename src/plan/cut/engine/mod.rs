@@ -170,7 +170,7 @@ pub fn solve(problem: &Problem) -> Solution {
     };
     solution.patterns = patterns
         .into_iter()
-        .map(|(sheet, tree, copies)| (sheets[sheet], ways::rename(tree, &usable), copies))
+        .map(|(sheet, tree, copies)| (sheets[sheet], ways::rename(&tree, &usable), copies))
         .collect();
     solution.spent = meter.spent();
     solution

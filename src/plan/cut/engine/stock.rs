@@ -309,7 +309,7 @@ fn attempt(
             for (tree, copies) in found.patterns {
                 bought = bought
                     .saturating_add(job.sheet.area().saturating_mul(i128::from(copies)));
-                ways.push((sheet, ways::rename(tree, &mine), copies));
+                ways.push((sheet, ways::rename(&tree, &mine), copies));
             }
             for kind in mine {
                 rest[kind] = 0;

@@ -1,7 +1,7 @@
 //! Finished ways to cut a sheet: brought together, renamed, and their offcuts.
 
 use crate::geom::Size;
-use crate::plan::cut::{Cut, Leaf, Tree};
+use crate::plan::cut::{Leaf, Token, Tree};
 
 /// Ways to cut a sheet: its size by index, the cuts, how many sheets.
 pub(super) type Ways = Vec<(usize, Tree, u32)>;
@@ -35,18 +35,16 @@ pub(super) fn largest_offcut<'a>(
     offcut
 }
 
-/// Puts the caller's indices of kinds into a tree. Trees are not deep, so that
-/// this may recur.
-pub(super) fn rename(tree: Tree, names: &[usize]) -> Tree {
-    match tree {
-        Tree::Leaf(Leaf::Part { part, turned }) => {
-            Tree::Leaf(Leaf::Part { part: names[part], turned })
-        }
-        Tree::Leaf(leaf) => Tree::Leaf(leaf),
-        Tree::Cut(cut) => {
-            let Cut { axis, at, first, second } = *cut;
-            let (first, second) = (rename(first, names), rename(second, names));
-            Tree::Cut(Box::new(Cut { axis, at, first, second }))
-        }
-    }
+/// Puts the caller's indices of kinds into a tree.
+pub(super) fn rename(tree: &Tree, names: &[usize]) -> Tree {
+    let tokens: Vec<Token> = tree
+        .tokens()
+        .map(|token| match token {
+            Token::Leaf(Leaf::Part { part, turned }) => {
+                Token::Leaf(Leaf::Part { part: names[part], turned })
+            }
+            other => other,
+        })
+        .collect();
+    Tree::from_tokens(&tokens).expect("only names were exchanged")
 }

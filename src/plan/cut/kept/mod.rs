@@ -7,7 +7,7 @@
 //!
 //! ```json
 //! {"cutting plan": 1, "lengths in": "1/14400 mm", "papers": [
-//!   {"paper": "lanterns",
+//!   {"paper": "meadow",
 //!    "parts": [{"part": "sash", "size": [2011680, 731520], "count": 1}],
 //!    "patterns": [{"sheet": [2926080, 2926080], "sheets": 1,
 //!                  "cuts": ["upright 2011680", "level 731520", "part 0", "waste", "offcut"]}]}
