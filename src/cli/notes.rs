@@ -6,8 +6,8 @@ use crate::cli::files::{self, DiskFolder};
 use crate::cli::{Halt, Streams};
 use crate::diag::render::{Style, render, short};
 use crate::diag::{Diagnostic, Severity};
-use crate::plan::{Plan, PlanOptions, plan};
-use crate::project::{self, Project, Reader};
+use crate::plan::{self, Plan, PlanOptions};
+use crate::project::{self, Project, Reader, Reading};
 use crate::source::Sources;
 
 /// A description that was read and planned without a fault.
@@ -30,12 +30,15 @@ pub(crate) fn planned(
 ) -> Result<Planned, Halt> {
     let source = files::description(&described.description)?;
     let folder = DiskFolder::around(&described.description);
-    let (sources, read) = project::read(source, &folder);
+    let Reading { sources, outcome: read, sound_cards } =
+        project::read_all(source, &folder);
     let mut notes = read.notes;
+    // Where the cards can be looked at, their faults are told with the others.
+    notes.extend(sound_cards.iter().flat_map(plan::check_cards));
     let planned = read.value.map(|project| {
         let options =
             PlanOptions { kits: described.kits, reader, ..PlanOptions::default() };
-        let planned = plan(&project, &options);
+        let planned = plan::plan(&project, &options);
         notes.extend(planned.notes);
         (project, planned.value)
     });
@@ -44,6 +47,7 @@ pub(crate) fn planned(
             Ok(Planned { sources, project, plan, notes })
         }
         _ => {
+            notes.sort_by_key(|note| (note.site.file, note.site.start));
             write(&notes, &sources, described.messages, streams);
             Err(Halt::Description)
         }

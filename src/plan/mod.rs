@@ -83,3 +83,14 @@ pub fn plan(project: &Project, options: &PlanOptions) -> Outcome<Plan> {
     let sound = !notes.iter().any(Diagnostic::is_error);
     Outcome { value: sound.then_some(Plan { cuts, fronts, fits, supplies, work }), notes }
 }
+
+/// Looks at how the layers lie on the cards of a project, and plans nothing.
+///
+/// It serves where a description is at fault elsewhere, so that the faults of its
+/// cards are told with the others.
+pub fn check_cards(project: &Project) -> Vec<Diagnostic> {
+    let mut notes = Vec::new();
+    let _ = fronts::fronts(project, &mut notes);
+    notes.retain(Diagnostic::is_error);
+    notes
+}

@@ -15,5 +15,5 @@ mod tree;
 pub use card::*;
 pub use cutting::*;
 pub use model::*;
-pub use read::read;
+pub use read::{Reading, read, read_all};
 pub use stock::*;

@@ -87,6 +87,55 @@ fn a_faulty_description_writes_nothing() {
     assert_eq!(entries(&folder), ["faulty.yaml"]);
 }
 
+/// Every kind of slip in one file; the place of each is marked.
+const SLIPS: &str = "\
+title: Slips
+unit: in
+kits: twelve # not-a-number
+papers:
+  leaf: {kind: patterned, sheet: 6 x 6 in}
+  oat: {kind: cardstock, sheat: letter} # unknown-key
+pieces:
+  tile: {of: leaf, size: 2 x 2 in}
+  wide: {of: leaf, size: 9 x 2 in} # piece-larger-than-sheet
+  flat: {of: leaf, size: 5 x 0 in} # zero-size
+  band: {of: laef, size: 5 x 1 in} # unknown-name
+  tile: {of: leaf, size: 1 x 1 in} # duplicate-key
+bases:
+  note: {format: a2-us, bought: {pack: 10, with: envelopes}, comes: folded}
+cards:
+  - name: Over the edge
+    base: note
+    stands: wide
+    layers:
+      - {piece: tile, left: 4 in} # layer-off-the-front
+";
+
+#[test]
+fn all_faults_are_told_at_once_each_at_its_place() {
+    let folder = folder("slips");
+    let description = folder.join("slips.yaml");
+    fs::write(&description, SLIPS).expect("a description");
+    let path = description.to_str().expect("a plain path");
+    let (code, out, err) = run(&["make", path, "--messages", "short"]);
+    assert!(same(code, 1), "{err}");
+    assert_eq!(out, "");
+    let mut wanted = 0;
+    for (line, text) in (1..).zip(SLIPS.lines()) {
+        let Some((_, rule)) = text.split_once(" # ") else { continue };
+        let told = err.lines().any(|it| {
+            it.contains(&format!("slips.yaml:{line}:"))
+                && it.contains(&format!("error[{rule}]"))
+        });
+        assert!(told, "line {line}, {rule}, is missing in\n{err}");
+        wanted += 1;
+    }
+    assert_eq!(err.matches("error[").count(), wanted, "{err}");
+    assert_eq!(entries(&folder), ["slips.yaml"]);
+    let (_, _, err) = run(&["check", path]);
+    assert!(err.contains("did you mean `sheet`?"), "{err}");
+}
+
 #[test]
 fn a_handout_that_is_there_survives_a_fault() {
     let folder = folder("survives");

@@ -15,6 +15,7 @@ mod papers;
 mod pieces;
 mod place;
 mod shape;
+mod sound;
 mod tools;
 mod use_rules;
 mod ways;
@@ -33,12 +34,31 @@ use crate::source::{Folder, Site, Source, Sources};
 /// The project is there only if nothing in the description is an error. The
 /// notes are in the order of their places.
 pub fn read(source: Source, folder: &dyn Folder) -> (Sources, Outcome<Project>) {
+    let Reading { sources, outcome, .. } = read_all(source, folder);
+    (sources, outcome)
+}
+
+/// What comes of reading a description, whether or not it is at fault.
+#[derive(Clone, Debug)]
+pub struct Reading {
+    /// The files it consists of.
+    pub sources: Sources,
+    /// The project, if nothing is an error, and every note.
+    pub outcome: Outcome<Project>,
+    /// If something is an error: the project with those cards only of which
+    /// everything could be read, to look at how their layers lie.
+    pub sound_cards: Option<Project>,
+}
+
+/// Reads a description as [`read`] does, and keeps what is sound in a faulty one.
+pub fn read_all(source: Source, folder: &dyn Folder) -> Reading {
     // No key names a file yet.
     let _ = folder;
     let sources = Sources { files: vec![source] };
     let Grown { root, fault } = tree::grow(&sources.files[0], 0);
-    let mut outcome = meaning(&sources, &root);
+    let (mut outcome, mut sound_cards) = meaning(&sources, &root);
     if let Some(fault) = fault {
+        sound_cards = None;
         // What stands before the fault is read all the same, but only what it
         // says by itself can be judged.
         outcome.value = None;
@@ -47,7 +67,7 @@ pub fn read(source: Source, folder: &dyn Folder) -> (Sources, Outcome<Project>) 
             .retain(|note| stands_alone(note.rule) && note.site.end < fault.site.start);
         outcome.notes.push(*fault);
     }
-    (sources, outcome)
+    Reading { sources, outcome, sound_cards }
 }
 
 /// Whether a rule is broken whatever the rest of the description says.
@@ -65,7 +85,7 @@ fn stands_alone(rule: &Rule) -> bool {
     of_a_value || of_a_key.contains(&rule)
 }
 
-fn meaning(sources: &Sources, root: &Node) -> Outcome<Project> {
+fn meaning(sources: &Sources, root: &Node) -> (Outcome<Project>, Option<Project>) {
     let mut desk = Desk::new(sources);
     let keys = desk.open(root, Site { end: root.site.start, ..root.site }, "project");
     desk.unit =
@@ -88,10 +108,12 @@ fn meaning(sources: &Sources, root: &Node) -> Outcome<Project> {
         use_rules::check(&mut desk, &draft);
     }
     let (unit, sound) = (desk.shown(), !desk.has_errors());
+    let sound_cards =
+        if sound { None } else { sound::sound_cards(&draft, unit) };
     let value = if sound { draft.finish(unit) } else { None };
     let mut notes = desk.notes;
     notes.sort_by_key(|note: &Diagnostic| {
         (note.site.file, note.site.start, note.rule.severity)
     });
-    Outcome { value, notes }
+    (Outcome { value, notes }, sound_cards)
 }
