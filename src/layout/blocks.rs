@@ -18,6 +18,12 @@ use crate::page::What;
 use super::setter::{Frame, Setter};
 use super::slab::{Mark, NEVER, Slab, height};
 
+/// What is kept together is long if it takes such a part of a page.
+const LONG: f64 = 0.3;
+
+/// What it costs to part it.
+const PARTED: f64 = 450.0;
+
 /// The words of a text without their looks.
 pub(crate) fn plain(text: &[Inline]) -> String {
     text.iter().map(|it| it.text.as_str()).collect()
@@ -35,6 +41,13 @@ pub(crate) fn spaced(mut slabs: Vec<Slab>, above: f64) -> Vec<Slab> {
 pub(crate) fn kept(mut slabs: Vec<Slab>) -> Vec<Slab> {
     let last = slabs.len().saturating_sub(1);
     slabs.iter_mut().take(last).for_each(|it| it.after = NEVER);
+    slabs
+}
+
+/// Allows to break the page within the slabs, if that saves paper.
+fn parted(mut slabs: Vec<Slab>) -> Vec<Slab> {
+    let last = slabs.len().saturating_sub(1);
+    slabs.iter_mut().take(last).for_each(|it| it.after = it.after.max(PARTED));
     slabs
 }
 
@@ -86,7 +99,8 @@ impl Setter<'_> {
         first.marks.push(Mark::Heading(number, plain(words).trim().to_string()));
         first.above = match level {
             0 => 0.0,
-            1 => 4.0 * unit,
+            1 if self.theme.margin > 0.0 => 4.0 * unit,
+            1 => 2.6 * unit,
             2 => 2.0 * unit,
             _ => unit,
         };
@@ -146,7 +160,12 @@ impl Setter<'_> {
     }
 
     /// One block.
-    fn block(&mut self, block: &Block, frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn block(
+        &mut self,
+        block: &Block,
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         match block {
             Block::Heading { level, text, anchor } => {
                 let level = usize::from((*level).clamp(2, 3));
@@ -178,7 +197,15 @@ impl Setter<'_> {
             Block::Beside(figure, blocks) => self.beside(figure, blocks, frame, parent),
             Block::Keep(blocks) => {
                 let slabs = self.blocks(blocks, frame, parent);
-                if height(&slabs) <= self.theme.height() { kept(slabs) } else { slabs }
+                let part = height(&slabs) / self.theme.height();
+                if part > 1.0 {
+                    slabs
+                } else if part > LONG && frame.margin.is_none() {
+                    // On narrow pages, to keep what is long would cost a page.
+                    parted(slabs)
+                } else {
+                    kept(slabs)
+                }
             }
         }
     }

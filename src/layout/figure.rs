@@ -11,6 +11,7 @@ use crate::page::Role;
 use crate::page::TagId;
 use crate::source::Site;
 
+use super::around::SHARE;
 use super::blocks::spaced;
 use super::drawing;
 use super::drawing::Picture;
@@ -164,7 +165,14 @@ impl Setter<'_> {
         let page = (self.theme.right - self.theme.left, 0.9 * self.theme.height());
         // The scale before, at which only labels stand over, and by how much.
         let mut before: Option<(f64, bool, Scale)> = None;
-        for scale in Scale::RECOMMENDED.into_iter().chain(smaller) {
+        // ISO 5455 lets its series be extended where need be: the drawing of a card
+        // beside its steps would else drop from 1:2 to 1:5.
+        let between = [3, 4].map(|real| Scale { drawn: 1, real });
+        let [full, half, rest @ ..] = Scale::RECOMMENDED;
+        let between =
+            between.into_iter().filter(|_| figure.says_scale && figure.caption.is_none());
+        let scales = [full, half].into_iter().chain(between).chain(rest).chain(smaller);
+        for scale in scales {
             let bare = (scale.on_page(size.width).0, scale.on_page(size.height).0);
             if bare.0 > room.0 || bare.1 > room.1 {
                 continue;
@@ -283,7 +291,8 @@ impl Setter<'_> {
                 Block::Beside(figure, blocks) => {
                     let (left, width) = frame.wide;
                     let whole = Frame { left, width, ..frame };
-                    let room = self.room_beside(whole, 0.52);
+                    let share = if frame.margin.is_some() { 0.52 } else { SHARE };
+                    let room = self.room_beside(whole, share);
                     let room = room.unwrap_or_else(|| self.room_alone(frame));
                     self.share(figure, room);
                     let half = 0.45 * width;

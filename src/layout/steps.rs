@@ -153,7 +153,7 @@ impl Setter<'_> {
     }
 
     /// One step.
-    fn step(
+    pub(crate) fn step(
         &mut self,
         step: &Step,
         frame: Frame,
@@ -219,11 +219,13 @@ impl Setter<'_> {
     fn numeral(&mut self, step: &Step, frame: Frame, tag: TagId) -> Slab {
         let words = [Inline::plain(step.number.as_str())];
         let voice = self.theme.numeral;
+        let notch = self.notch.take();
         let (left, width, stand) = match frame.margin {
             Some((left, width)) => (left, width, Stand::End),
             None => (frame.left, 20.0 * self.theme.enlarged, Stand::Start),
         };
         let slabs = self.stand(&words, &voice, tag, left, width, stand);
+        self.notch = notch;
         // Its baseline is that of the step's first line.
         let lift = self.theme.body.baseline() - voice.baseline();
         let mut number = Slab::default();
@@ -267,6 +269,11 @@ impl Setter<'_> {
         frame: Frame,
         parent: TagId,
     ) -> Vec<Slab> {
+        if frame.margin.is_none()
+            && let Some(set) = self.around(figure, blocks, frame, parent)
+        {
+            return set;
+        }
         let before = self.tags.count();
         let group = self.tags.add(parent, Role::Group);
         // The drawing may use the margin column, so that the text keeps its own.
