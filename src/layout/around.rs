@@ -3,6 +3,8 @@
 
 use crate::document::Block;
 use crate::document::Figure;
+use crate::document::Tone;
+use crate::geom::Scale;
 use crate::page::Role;
 use crate::page::TagId;
 
@@ -15,7 +17,7 @@ pub(crate) const SHARE: f64 = 0.44;
 
 /// The fewest points that a line beside the drawing may have, in large print
 /// likewise more.
-const NARROWEST: f64 = 128.0;
+const NARROWEST: f64 = 122.0;
 
 impl Setter<'_> {
     /// Blocks that run around a drawing; `None` if the lines beside it would become
@@ -27,11 +29,24 @@ impl Setter<'_> {
         frame: Frame,
         parent: TagId,
     ) -> Option<Vec<Slab>> {
+        let room = (SHARE * frame.width, 0.62 * self.theme.height());
+        let scale = self.scale_of(figure, room);
+        self.around_at(figure, scale, blocks, frame, parent)
+    }
+
+    /// The same, at a scale.
+    fn around_at(
+        &mut self,
+        figure: &Figure,
+        scale: Scale,
+        blocks: &[Block],
+        frame: Frame,
+        parent: TagId,
+    ) -> Option<Vec<Slab>> {
         let before = self.tags.count();
         let group = self.tags.add(parent, Role::Group);
         let right = frame.left + frame.width;
-        let room = (SHARE * frame.width, 0.62 * self.theme.height());
-        let mut drawn = self.draw(figure, room, group);
+        let mut drawn = self.draw_at(figure, scale, SHARE * frame.width, group);
         let at = right - drawn.width;
         let edge = at - self.theme.gutter;
         if edge - frame.left < NARROWEST * self.theme.enlarged {
@@ -63,7 +78,8 @@ impl Setter<'_> {
                     _ => self.block(block, frame, group),
                 };
                 self.notch = None;
-                slabs.extend(spaced(set, self.theme.unit));
+                let above = self.above(&slabs);
+                slabs.extend(spaced(set, above));
                 continue;
             }
             let list = self.tags.add(group, Role::List { numbered: true });
@@ -79,7 +95,8 @@ impl Setter<'_> {
                 if let Some(last) = set.last_mut() {
                     last.after = last.after.max(60.0);
                 }
-                slabs.extend(spaced(set, self.theme.unit));
+                let above = self.above(&slabs);
+                slabs.extend(spaced(set, above));
             }
         }
         let mut both = abreast(slabs, drawn.slab, Order::Beside);
@@ -94,6 +111,28 @@ impl Setter<'_> {
 
     /// How far down the next block starts.
     fn reach(&self, slabs: &[Slab]) -> f64 {
-        if slabs.is_empty() { 0.0 } else { height(slabs) + self.theme.unit }
+        if slabs.is_empty() { 0.0 } else { height(slabs) + self.theme.between }
+    }
+
+    /// The space above the next block.
+    fn above(&self, slabs: &[Slab]) -> f64 {
+        if slabs.is_empty() { 0.0 } else { self.theme.between }
+    }
+
+    /// A drawing with its caption beside it, below the words that lead to it; `None`
+    /// if it is too wide for that.
+    pub(crate) fn captioned_aside(
+        &mut self,
+        lead: &Block,
+        figure: &Figure,
+        frame: Frame,
+        parent: TagId,
+    ) -> Option<Vec<Slab>> {
+        let room = self.room_alone(frame);
+        let scale = self.scale_of(figure, room);
+        let caption = self.caption(figure, scale);
+        let bare = Figure { caption: None, says_scale: false, ..figure.clone() };
+        let blocks = [lead.clone(), Block::Paragraph(Tone::Remark, caption)];
+        self.around_at(&bare, scale, &blocks, frame, parent)
     }
 }

@@ -16,7 +16,8 @@ use crate::page::TagId;
 use crate::page::What;
 
 use super::setter::{Frame, Setter};
-use super::slab::{Mark, NEVER, Slab, height};
+use super::slab::{Mark, NEVER, Slab, fuse, height};
+use super::text::widths;
 
 /// What is kept together is long if it takes such a part of a page.
 const LONG: f64 = 0.3;
@@ -100,7 +101,7 @@ impl Setter<'_> {
         first.above = match level {
             0 => 0.0,
             1 if self.theme.margin > 0.0 => 4.0 * unit,
-            1 => 2.6 * unit,
+            1 => 2.3 * unit,
             2 => 2.0 * unit,
             _ => unit,
         };
@@ -129,11 +130,13 @@ impl Setter<'_> {
     ) -> Vec<Slab> {
         let mut slabs = Vec::new();
         let mut before: Option<&Block> = None;
-        for block in blocks {
-            let unit = self.theme.unit;
+        let mut rest = blocks;
+        while let Some(block) = rest.first() {
+            let unit = self.theme.between;
             let after_heading =
                 slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
-            let set = self.block(block, frame, parent);
+            let (set, count) = self.few(rest, frame, parent);
+            rest = &rest[count..];
             let above = match block {
                 Block::Heading { .. } => 0.0,
                 Block::Figure(_) | Block::Figures(_) | Block::Beside(..)
@@ -157,6 +160,35 @@ impl Setter<'_> {
             }
         }
         slabs
+    }
+
+    /// The first block, or the first few if they stand together; says how many.
+    fn few(
+        &mut self,
+        blocks: &[Block],
+        frame: Frame,
+        parent: TagId,
+    ) -> (Vec<Slab>, usize) {
+        let drawings: Vec<_> = blocks
+            .iter()
+            .map_while(
+                |it| if let Block::Figure(figure) = it { Some(figure) } else { None },
+            )
+            .cloned()
+            .collect();
+        if drawings.len() > 1 {
+            // Drawings that follow one another stand side by side.
+            return (self.figures(&drawings, frame, parent), drawings.len());
+        }
+        if let [lead @ Block::Paragraph(..), Block::Figure(figure), after @ ..] = blocks
+            && !matches!(after.first(), Some(Block::Figure(_)))
+            && figure.caption.is_some()
+            && frame.margin.is_none()
+            && let Some(set) = self.captioned_aside(lead, figure, frame, parent)
+        {
+            return (set, 2);
+        }
+        (self.block(&blocks[0], frame, parent), 1)
     }
 
     /// One block.
@@ -225,20 +257,26 @@ impl Setter<'_> {
             Marker::Dot => 12.0 * k,
             Marker::Box => 18.0 * k,
         };
-        let mut slabs = Vec::new();
-        for entry in entries {
+        let mut slabs: Vec<Slab> = Vec::new();
+        let half = self.half_of_list(marker, entries, indent, frame);
+        for (at, entry) in entries.iter().enumerate() {
             let tag = self.tags.add(list, Role::Entry);
             let label = self.tags.add(tag, Role::Label);
             let body = self.tags.add(tag, Role::Body);
+            let second = half.filter(|_| at % 2 == 1);
+            let left = frame.left + second.unwrap_or(0.0);
             let width = (frame.width - indent).min(self.theme.measure);
-            let mut lines =
-                self.paragraph(entry, &voice, body, frame.left + indent, width);
+            let mut lines = self.paragraph(entry, &voice, body, left + indent, width);
             if lines.is_empty() {
                 lines.push(Slab::blank(voice.leading));
             }
             let middle = voice.baseline() - 0.24 * voice.size;
-            let mark = self.mark(marker, frame.left, middle, label);
+            let mark = self.mark(marker, left, middle, label);
             lines[0].items.insert(0, mark);
+            if let (Some(_), Some(first)) = (second, slabs.last_mut()) {
+                first.absorb(fuse(lines), 0.0);
+                continue;
+            }
             if let Some(last) = lines.last_mut() {
                 last.after = 40.0;
             }
@@ -254,6 +292,25 @@ impl Setter<'_> {
             last.after = 0.0;
         }
         slabs
+    }
+
+    /// How far to the right every second entry stands, if all boxes to tick have but
+    /// a few words and two fit into a line.
+    fn half_of_list(
+        &mut self,
+        marker: Marker,
+        entries: &[Vec<Inline>],
+        indent: f64,
+        frame: Frame,
+    ) -> Option<f64> {
+        let half = (frame.width.min(self.theme.measure) + self.theme.gutter) / 2.0;
+        let room = half - indent - self.theme.gutter;
+        let voice = self.theme.body;
+        let short = marker == Marker::Box
+            && entries.len() > 2
+            && self.notch.is_none()
+            && entries.iter().all(|it| widths(self.press, it, &voice).0 <= room);
+        short.then_some(half)
     }
 
     /// The dot, or the box to tick, of a list.

@@ -61,7 +61,7 @@ impl Setter<'_> {
     }
 
     /// Draws a figure at a scale; its caption may be as wide as its room.
-    fn draw_at(
+    pub(crate) fn draw_at(
         &mut self,
         figure: &Figure,
         scale: Scale,
@@ -89,7 +89,7 @@ impl Setter<'_> {
             let tag = self.tags.add(tag, Role::Caption);
             let voice = self.theme.remark;
             let room = room.max(width);
-            let measure = width.max(150.0 * self.theme.enlarged).min(room);
+            let measure = width.max(150.0 * self.theme.enlarged).min(room.max(width));
             let (most, _) = super::text::widths(self.press, &words, &voice);
             whole = whole.max(most.min(measure));
             let lines = self.paragraph(&words, &voice, tag, 0.0, measure);
@@ -111,7 +111,7 @@ impl Setter<'_> {
     }
 
     /// The scale that a figure wishes for and can have.
-    fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
+    pub(crate) fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
         match figure.scale {
             ScaleWish::Full => Scale::FULL,
             ScaleWish::Shared(number) => match self.scales.get(&number) {
@@ -123,7 +123,7 @@ impl Setter<'_> {
     }
 
     /// The words below a drawing, with its scale.
-    fn caption(&self, figure: &Figure, scale: Scale) -> Vec<Inline> {
+    pub(crate) fn caption(&self, figure: &Figure, scale: Scale) -> Vec<Inline> {
         let mut words = figure.caption.clone().unwrap_or_default();
         if figure.says_scale && !self.phrases.scale.is_empty() {
             let ratio = format!("{}:{}", scale.drawn, scale.real);
@@ -167,11 +167,22 @@ impl Setter<'_> {
         let mut before: Option<(f64, bool, Scale)> = None;
         // ISO 5455 lets its series be extended where need be: the drawing of a card
         // beside its steps would else drop from 1:2 to 1:5.
-        let between = [3, 4].map(|real| Scale { drawn: 1, real });
-        let [full, half, rest @ ..] = Scale::RECOMMENDED;
-        let between =
-            between.into_iter().filter(|_| figure.says_scale && figure.caption.is_none());
-        let scales = [full, half].into_iter().chain(between).chain(rest).chain(smaller);
+        let beside = figure.says_scale && figure.caption.is_none();
+        // Where no scale is said, none has to be read off a ruler.
+        let silent = !figure.says_scale && self.theme.margin == 0.0;
+        let between: &[u32] = if beside { &[3, 4] } else { &[] };
+        let below: &[u32] = if silent { &[6, 7, 8] } else { &[] };
+        let one_to = |real: &u32| Scale { drawn: 1, real: *real };
+        let [full, half, fifth, rest @ ..] = Scale::RECOMMENDED;
+        let scales = [full, half]
+            .into_iter()
+            .chain(between.iter().map(one_to))
+            .chain([fifth])
+            .chain(below.iter().map(one_to))
+            .chain(rest)
+            .chain(smaller);
+        // Labels that stand over a little beat a drawing in which none has room.
+        let enough = if beside { 1.22 } else { 1.0 };
         for scale in scales {
             let bare = (scale.on_page(size.width).0, scale.on_page(size.height).0);
             if bare.0 > room.0 || bare.1 > room.1 {
@@ -185,7 +196,7 @@ impl Setter<'_> {
             }
             let (width, height) = drawing::extent(self, &figure.drawing, scale);
             let over = (width / room.0).max(height / room.1);
-            if over <= 1.0 {
+            if over <= enough {
                 return scale;
             }
             if let Some((least, _, larger)) = before
@@ -214,7 +225,7 @@ impl Setter<'_> {
     }
 
     /// The room of a drawing on its own.
-    fn room_alone(&self, frame: Frame) -> (f64, f64) {
+    pub(crate) fn room_alone(&self, frame: Frame) -> (f64, f64) {
         (frame.wide.1 + 4.0, 0.72 * self.theme.height())
     }
 
@@ -241,8 +252,13 @@ impl Setter<'_> {
             .filter(|it| it.scale == ScaleWish::Largest)
             .map(|it| self.largest(it, room))
             .max_by_key(|it| it.real);
+        let row = self.scale_of_row(figures, frame);
         let mut drawn = Vec::new();
         for figure in figures {
+            if let Some(scale) = row {
+                drawn.push(self.draw_at(figure, scale, room.0, group));
+                continue;
+            }
             drawn.push(match (figure.scale, least) {
                 (ScaleWish::Largest, Some(scale)) => {
                     self.draw_at(figure, scale, room.0, group)
@@ -272,6 +288,20 @@ impl Setter<'_> {
             slabs.extend(spaced(vec![slab], self.theme.unit));
         }
         slabs
+    }
+
+    /// The scale at which drawings that say none stand in one row on a narrow page.
+    fn scale_of_row(&mut self, figures: &[Figure], frame: Frame) -> Option<Scale> {
+        let silent = figures.iter().all(|it| !it.says_scale);
+        if frame.margin.is_some() || !silent || !(4..=6).contains(&figures.len()) {
+            return None;
+        }
+        let gaps = (figures.len() - 1) as f64 * 0.5 * self.theme.gutter;
+        [5, 6, 7, 8].map(|real| Scale { drawn: 1, real }).into_iter().find(|scale| {
+            let widths =
+                figures.iter().map(|it| drawing::extent(self, &it.drawing, *scale).0);
+            widths.sum::<f64>() + gaps <= frame.wide.1
+        })
     }
 
     /// Finds, before anything is set, the scale that drawings of one number share.

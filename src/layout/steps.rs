@@ -3,11 +3,13 @@
 use crate::document::Block;
 use crate::document::Figure;
 use crate::document::Inline;
+use crate::document::Look;
 use crate::document::Step;
+use crate::document::Text;
 use crate::page::Role;
 use crate::page::TagId;
 
-use super::blocks::{kept, spaced};
+use super::blocks::{kept, plain, spaced};
 use super::setter::{Frame, Setter, Stand};
 use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
 use super::text;
@@ -40,7 +42,8 @@ impl Setter<'_> {
             self.room_beside(inner, 0.5).unwrap_or_else(|| self.room_below(inner));
         // A state of the paper is seen at a glance: its drawing may be small, so that
         // many steps are seen together.
-        (width, (0.21 * self.theme.height()).max(140.0))
+        let high = if frame.margin.is_some() { 0.21 } else { 0.185 };
+        (width, (high * self.theme.height()).max(100.0))
     }
 
     /// Where the text of steps stands: beside numerals in the margin, or behind
@@ -92,7 +95,7 @@ impl Setter<'_> {
                     25.0
                 };
             }
-            let above = if index == 0 { 0.0 } else { self.theme.unit };
+            let above = if index == 0 { 0.0 } else { self.theme.between };
             slabs.extend(spaced(set, above));
         }
         slabs
@@ -166,10 +169,17 @@ impl Setter<'_> {
         let inner = self.step_frame(frame);
         let voice = self.theme.body;
         let number = self.numeral(step, frame, label);
+        // Where there is no margin, a note that only repeats words makes them strong.
+        let stronger = match &step.aside {
+            Some(aside) if frame.margin.is_none() => stronger(&step.text, &plain(aside)),
+            _ => None,
+        };
+        let aside = step.aside.as_ref().filter(|_| stronger.is_none());
+        let text = stronger.as_ref().unwrap_or(&step.text);
         // The drawing first, since its width decides that of the text; its words
         // are read after those of the step all the same.
         let words = self.tags.add(body, Role::Paragraph);
-        let aside_tag = step.aside.as_ref().map(|_| self.tags.add(body, Role::Paragraph));
+        let aside_tag = aside.map(|_| self.tags.add(body, Role::Paragraph));
         let drawn = step.figure.as_ref().map(|figure| {
             let mut drawn = self.draw(figure, room, body);
             let narrow =
@@ -184,8 +194,8 @@ impl Setter<'_> {
             _ => inner.width,
         };
         let width = width.min(self.theme.measure);
-        let mut slabs = self.paragraph(&step.text, &voice, words, inner.left, width);
-        if let (Some(aside), Some(tag)) = (&step.aside, aside_tag) {
+        let mut slabs = self.paragraph(text, &voice, words, inner.left, width);
+        if let (Some(aside), Some(tag)) = (aside, aside_tag) {
             slabs = self.aside(aside, tag, slabs, frame, inner, width);
         }
         if slabs.is_empty() {
@@ -309,4 +319,21 @@ impl Setter<'_> {
         slabs.extend(spaced(rest, self.theme.unit));
         slabs
     }
+}
+
+/// The same text with the first place that says some words made strong.
+fn stronger(text: &[Inline], words: &str) -> Option<Text> {
+    let at = text.iter().position(|it| {
+        it.look == Look::Plain && it.text.contains(words) && !words.is_empty()
+    })?;
+    let inline = &text[at];
+    let (before, after) = inline.text.split_once(words)?;
+    let part =
+        |text: &str, look: Look| Inline { text: text.into(), look, ..inline.clone() };
+    let parts =
+        [part(before, Look::Plain), part(words, Look::Strong), part(after, Look::Plain)];
+    let mut all = text[..at].to_vec();
+    all.extend(parts.into_iter().filter(|it| !it.text.is_empty()));
+    all.extend_from_slice(&text[at + 1..]);
+    Some(all)
 }

@@ -92,6 +92,8 @@ pub(crate) struct Theme {
     pub gutter: f64,
     /// Heights are whole multiples of this half of the leading.
     pub unit: f64,
+    /// Between blocks, and between steps.
+    pub between: f64,
     /// Factor of large print.
     pub enlarged: f64,
     /// No line of running text is longer, whatever the page.
@@ -163,6 +165,7 @@ impl Theme {
             margin,
             gutter: 14.0,
             unit: leading / 2.0,
+            between: if wide { leading / 2.0 } else { 0.36 * leading },
             enlarged: k,
             measure: 36.5 * 11.25 * k,
             gray: setup.gray,

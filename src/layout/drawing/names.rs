@@ -52,7 +52,10 @@ pub(super) fn inside(
                     }
                 }
                 if !written {
+                    // Narrow pages have no room beside a drawing for what the text says.
+                    let narrow = setter.theme.margin == 0.0;
                     let words = match long {
+                        Some(_) if narrow && !short.is_empty() => short.clone(),
                         Some(long) if short.is_empty() => long.clone(),
                         Some(long) if !long.is_empty() => format!("{short}  {long}"),
                         _ => short.clone(),
