@@ -100,7 +100,7 @@ impl Setter<'_> {
         first.marks.push(Mark::Heading(number, plain(words).trim().to_string()));
         first.above = match level {
             0 => 0.0,
-            1 if self.theme.margin > 0.0 => 4.0 * unit,
+            1 if self.theme.margin > 0.0 => 3.0 * unit,
             1 => 2.3 * unit,
             2 => 2.0 * unit,
             _ => unit,
@@ -259,11 +259,15 @@ impl Setter<'_> {
         };
         let mut slabs: Vec<Slab> = Vec::new();
         let half = self.half_of_list(marker, entries, indent, frame);
-        for (at, entry) in entries.iter().enumerate() {
+        // Whether the place beside the last entry is free.
+        let mut open = false;
+        for entry in entries {
             let tag = self.tags.add(list, Role::Entry);
             let label = self.tags.add(tag, Role::Label);
             let body = self.tags.add(tag, Role::Body);
-            let second = half.filter(|_| at % 2 == 1);
+            let short = self.fits_half(entry, indent, frame);
+            let second = half.filter(|_| open && short);
+            open = half.is_some() && short && second.is_none();
             let left = frame.left + second.unwrap_or(0.0);
             let width = (frame.width - indent).min(self.theme.measure);
             let mut lines = self.paragraph(entry, &voice, body, left + indent, width);
@@ -294,8 +298,8 @@ impl Setter<'_> {
         slabs
     }
 
-    /// How far to the right every second entry stands, if all boxes to tick have but
-    /// a few words and two fit into a line.
+    /// How far to the right every second entry stands, if boxes to tick have so
+    /// few words that two fit into a line.
     fn half_of_list(
         &mut self,
         marker: Marker,
@@ -304,13 +308,18 @@ impl Setter<'_> {
         frame: Frame,
     ) -> Option<f64> {
         let half = (frame.width.min(self.theme.measure) + self.theme.gutter) / 2.0;
-        let room = half - indent - self.theme.gutter;
-        let voice = self.theme.body;
         let short = marker == Marker::Box
             && entries.len() > 2
             && self.notch.is_none()
-            && entries.iter().all(|it| widths(self.press, it, &voice).0 <= room);
+            && entries.iter().filter(|it| self.fits_half(it, indent, frame)).count() > 1;
         short.then_some(half)
+    }
+
+    /// Whether an entry of a list is short enough to stand beside another.
+    fn fits_half(&mut self, entry: &[Inline], indent: f64, frame: Frame) -> bool {
+        let half = (frame.width.min(self.theme.measure) - self.theme.gutter) / 2.0;
+        let voice = self.theme.body;
+        widths(self.press, entry, &voice).0 <= half - indent
     }
 
     /// The dot, or the box to tick, of a list.

@@ -26,10 +26,9 @@ impl Setter<'_> {
     ) -> Vec<Slab> {
         let group = self.tags.add(parent, Role::Group);
         let voice = self.theme.caution;
-        let indent = 9.0 * self.theme.enlarged;
-        let (left, width) = (frame.left + indent, frame.width - indent);
+        let (left, width) = (frame.left, frame.width);
         let side = 1.15 * voice.size;
-        let words_left = left + side + 0.4 * voice.size;
+        let words_left = left + side + 0.35 * voice.size;
         let mut triangle = None;
         if caution.triangle {
             let tag = self
@@ -60,7 +59,7 @@ impl Setter<'_> {
             slabs
         };
         for slab in &mut slabs {
-            let side = Piece::rect(frame.left, 1.5, 2.0, slab.height - 3.0);
+            let side = Piece::rect(frame.left - 8.0, 1.5, 2.0, slab.height - 3.0);
             let rule = self.decoration(vec![side], Some(Ink::TEXT), None);
             slab.items.insert(0, rule);
         }

@@ -129,7 +129,7 @@ impl Setter<'_> {
             let ratio = format!("{}:{}", scale.drawn, scale.real);
             let says = self.phrases.scale.replace("{scale}", &ratio);
             if !words.is_empty() {
-                words.push(Inline::plain(" ·\u{a0}"));
+                words.push(Inline::plain("\u{a0}· "));
             }
             // The scale is one thing and not parted at a line's end.
             words.push(Inline::plain(says.replace(' ', "\u{a0}")));
@@ -269,7 +269,7 @@ impl Setter<'_> {
         let (left, width) = frame.wide;
         let mut slabs = Vec::new();
         let gutter = self.theme.gutter;
-        for row in rows(drawn, width, gutter) {
+        for row in rows(drawn, width, 0.5 * gutter) {
             let picture = row.iter().map(|it| it.picture).fold(0.0, f64::max);
             let taken: f64 = row.iter().map(|it| it.width).sum();
             let free = (width - taken) / (row.len() as f64 - 1.0).max(1.0);
@@ -298,8 +298,12 @@ impl Setter<'_> {
         }
         let gaps = (figures.len() - 1) as f64 * 0.5 * self.theme.gutter;
         [5, 6, 7, 8].map(|real| Scale { drawn: 1, real }).into_iter().find(|scale| {
-            let widths =
-                figures.iter().map(|it| drawing::extent(self, &it.drawing, *scale).0);
+            let widths = figures.iter().map(|it| {
+                let words = self.caption(it, *scale);
+                let voice = self.theme.remark;
+                let words = super::text::widths(self.press, &words, &voice).0;
+                drawing::extent(self, &it.drawing, *scale).0.max(words)
+            });
             widths.sum::<f64>() + gaps <= frame.wide.1
         })
     }

@@ -39,10 +39,7 @@ fn packet(demo: &str, reader: &str, press: &mut Press) -> Packet {
     let setup = PageSetup { size, ..PageSetup::default() };
     let laid = lay_out(press, &document, &setup);
     assert!(laid.notes.is_empty(), "{demo} for {reader}: {:#?}", laid.notes);
-    Packet {
-        name: format!("{demo} for {reader}"),
-        laid: laid.value.expect("pages"),
-    }
+    Packet { name: format!("{demo} for {reader}"), laid: laid.value.expect("pages") }
 }
 
 fn packets() -> Vec<Packet> {
