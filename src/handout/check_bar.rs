@@ -12,7 +12,7 @@ const MILLIMETRES: i64 = 80;
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let (inch, mm) = (Length::inch(INCHES, 1), Length::mm(MILLIMETRES));
-    let (high, gap) = (Length::mm(5), Length::mm(5));
+    let (high, gap) = (Length::mm(4), Length::mm(5));
     let inch_bar = Rect::whole(Size::new(inch, high));
     let mm_bar = Rect::new(Length::ZERO, high + gap, Size::new(mm, high));
     let drawing = Drawing {

@@ -68,6 +68,13 @@ impl Setter<'_> {
         }
         let body = self.blocks(&section.blocks, frame, tag);
         slabs.extend(body);
+        let line = 1.1 * self.theme.body.leading;
+        if let [.., before, last] = slabs.as_mut_slice() {
+            // A line on its own is not how a page starts.
+            if last.height < line {
+                before.after = before.after.max(700.0);
+            }
+        }
         if let Some(last) = slabs.last_mut() {
             last.after = 0.0;
         }

@@ -141,7 +141,7 @@ impl<'a> Setter<'a> {
             slab.after = if index + 1 == count {
                 0.0
             } else if lone {
-                700.0
+                2_200.0
             } else {
                 60.0
             };

@@ -10,7 +10,7 @@ use crate::page::Role;
 use crate::page::TagId;
 
 use super::blocks::{kept, plain, spaced};
-use super::setter::{Frame, Setter, Stand};
+use super::setter::{Frame, Notch, Setter, Stand};
 use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
 use super::text;
 
@@ -42,8 +42,9 @@ impl Setter<'_> {
             self.room_beside(inner, 0.5).unwrap_or_else(|| self.room_below(inner));
         // A state of the paper is seen at a glance: its drawing may be small, so that
         // many steps are seen together.
-        let high = if frame.margin.is_some() { 0.21 } else { 0.185 };
-        (width, (high * self.theme.height()).max(100.0))
+        let (high, least) =
+            if frame.margin.is_some() { (0.21, 140.0) } else { (0.165, 88.0) };
+        (width, (high * self.theme.height()).max(least))
     }
 
     /// Where the text of steps stands: beside numerals in the margin, or behind
@@ -189,15 +190,25 @@ impl Setter<'_> {
             drawn.move_to(x);
             (narrow, drawn)
         });
-        let width = match &drawn {
+        let beside = match &drawn {
             Some((false, drawn)) => inner.width - drawn.width - BETWEEN,
             _ => inner.width,
         };
-        let width = width.min(self.theme.measure);
+        let mut width = beside.min(self.theme.measure);
+        // Where there is no margin, the words run on below a low drawing.
+        if let Some((false, drawn)) = &drawn
+            && frame.margin.is_none()
+            && self.notch.is_none_or(|it| it.deep <= 0.0)
+        {
+            let (edge, deep) = (inner.left + beside, drawn.slab.height);
+            self.notch = Some(Notch { edge, deep });
+            width = inner.width;
+        }
         let mut slabs = self.paragraph(text, &voice, words, inner.left, width);
         if let (Some(aside), Some(tag)) = (aside, aside_tag) {
             slabs = self.aside(aside, tag, slabs, frame, inner, width);
         }
+        self.notch = None;
         if slabs.is_empty() {
             slabs.push(Slab::blank(voice.leading));
         }

@@ -126,7 +126,7 @@ impl Theme {
         let page = setup.size.points();
         let wide = page.0 > 500.0;
         // Body 11.25 pt, on narrow pages 11 pt, in large print 16 pt and a bit.
-        let (size, row) = if wide { (11.25, 14.5) } else { (11.0, 13.2) };
+        let (size, row) = if wide { (11.25, 14.5) } else { (11.0, 13.0) };
         let k = if setup.large_print { 16.2 / size } else { 1.0 };
         let leading = row * k;
         let serif = |size: f64, leading: f64| Voice {
@@ -159,8 +159,8 @@ impl Theme {
             page,
             left: edge,
             right: page.0 - edge,
-            top: if wide { edge - 2.0 } else { 31.0 },
-            bottom: page.1 - if wide { 56.0 } else { 40.0 },
+            top: if wide { edge - 2.0 } else { 30.0 },
+            bottom: page.1 - if wide { 56.0 } else { 38.0 },
             foot: page.1 - if wide { 32.0 } else { 24.0 },
             margin,
             gutter: 14.0,
@@ -175,7 +175,10 @@ impl Theme {
             cell: sans(if wide { 10.5 } else { 10.0 }, row),
             label: sans(9.25, 11.0),
             numeral: bold(16.0, row).in_ink(Ink::ACCENT),
-            caution: Voice { plain: FaceId::SANS, ..sans(12.0, 14.5) },
+            caution: Voice {
+                plain: FaceId::SANS,
+                ..sans(12.0, if wide { 14.5 } else { 14.0 })
+            },
             headings: [
                 bold(if wide { 25.0 } else { 20.0 }, 2.0 * row),
                 bold(if wide { 16.0 } else { 14.0 }, 1.5 * row),
