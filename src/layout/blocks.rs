@@ -108,7 +108,7 @@ impl Setter<'_> {
         first.above = match level {
             0 => 0.0,
             1 if self.theme.margin > 0.0 => 3.0 * unit,
-            1 => 2.3 * unit,
+            1 => 2.1 * unit,
             2 => 2.0 * unit,
             _ => unit,
         };

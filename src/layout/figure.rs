@@ -18,8 +18,8 @@ use super::drawing::Picture;
 use super::setter::{Frame, Setter};
 use super::slab::{Slab, fuse};
 
-/// A drawing with no side as long as this is seen badly.
-const TINY: f64 = 72.0;
+/// A drawing with no side as long as this is seen badly, on wide and on narrow pages.
+const TINY: [f64; 2] = [72.0, 60.0];
 
 /// A drawing with what is said below it.
 pub(crate) struct Drawn {
@@ -181,6 +181,7 @@ impl Setter<'_> {
             .chain(below.iter().map(one_to))
             .chain(rest)
             .chain(smaller);
+        let tiny = TINY[usize::from(self.theme.margin == 0.0)];
         // Labels that stand over a little beat a drawing in which none has room.
         let enough = if beside { 1.22 } else { 1.0 };
         for scale in scales {
@@ -188,7 +189,7 @@ impl Setter<'_> {
             if bare.0 > room.0 || bare.1 > room.1 {
                 continue;
             }
-            let tiny = bare.0.max(bare.1) < TINY * self.theme.enlarged;
+            let tiny = bare.0.max(bare.1) < tiny * self.theme.enlarged;
             if let Some((_, true, larger)) = before
                 && tiny
             {

@@ -170,9 +170,10 @@ impl Setter<'_> {
         let inner = self.step_frame(frame);
         let voice = self.theme.body;
         let number = self.numeral(step, frame, label);
-        // Where there is no margin, a note that only repeats words makes them strong.
+        // Where there is no margin, a note that repeats words makes them strong, and
+        // any other ends the step.
         let stronger = match &step.aside {
-            Some(aside) if frame.margin.is_none() => stronger(&step.text, &plain(aside)),
+            Some(aside) if frame.margin.is_none() => Some(stronger(&step.text, aside)),
             _ => None,
         };
         let aside = step.aside.as_ref().filter(|_| stronger.is_none());
@@ -332,19 +333,28 @@ impl Setter<'_> {
     }
 }
 
-/// The same text with the first place that says some words made strong.
-fn stronger(text: &[Inline], words: &str) -> Option<Text> {
-    let at = text.iter().position(|it| {
-        it.look == Look::Plain && it.text.contains(words) && !words.is_empty()
-    })?;
-    let inline = &text[at];
-    let (before, after) = inline.text.split_once(words)?;
-    let part =
-        |text: &str, look: Look| Inline { text: text.into(), look, ..inline.clone() };
+/// The same text with the first place that says the words of a note made strong;
+/// with the note at its end, if there is none.
+fn stronger(text: &[Inline], note: &[Inline]) -> Text {
+    let words = plain(note);
+    let says = |it: &Inline| {
+        let (before, after) = it.text.split_once(&words)?;
+        // Not the end of a longer number, such as `148` of `210 × 148`.
+        let alone = !before.trim_end().ends_with(['×', '/'])
+            && !after.trim_start().starts_with('×');
+        (it.look == Look::Plain && alone).then(|| (before.to_owned(), after.to_owned()))
+    };
+    let found = text.iter().enumerate().find_map(|(at, it)| Some((at, says(it)?)));
+    let Some((at, (before, after))) = found.filter(|_| !words.is_empty()) else {
+        let gap = Inline::plain("\u{2002}");
+        let strong = note.iter().map(|it| Inline { look: Look::Strong, ..it.clone() });
+        return text.iter().cloned().chain([gap]).chain(strong).collect();
+    };
+    let part = |says: String, look: Look| Inline { text: says, look, ..text[at].clone() };
     let parts =
         [part(before, Look::Plain), part(words, Look::Strong), part(after, Look::Plain)];
     let mut all = text[..at].to_vec();
     all.extend(parts.into_iter().filter(|it| !it.text.is_empty()));
     all.extend_from_slice(&text[at + 1..]);
-    Some(all)
+    all
 }

@@ -126,7 +126,7 @@ impl Theme {
         let page = setup.size.points();
         let wide = page.0 > 500.0;
         // Body 11.25 pt, on narrow pages 11 pt, in large print 16 pt and a bit.
-        let (size, row) = if wide { (11.25, 14.5) } else { (11.0, 13.0) };
+        let (size, row) = if wide { (11.25, 14.0) } else { (11.0, 13.0) };
         let k = if setup.large_print { 16.2 / size } else { 1.0 };
         let leading = row * k;
         let serif = |size: f64, leading: f64| Voice {
@@ -160,8 +160,8 @@ impl Theme {
             left: edge,
             right: page.0 - edge,
             top: if wide { edge - 2.0 } else { 30.0 },
-            bottom: page.1 - if wide { 56.0 } else { 38.0 },
-            foot: page.1 - if wide { 32.0 } else { 24.0 },
+            bottom: page.1 - if wide { 52.0 } else { 37.0 },
+            foot: page.1 - if wide { 30.0 } else { 23.5 },
             margin,
             gutter: 14.0,
             unit: leading / 2.0,
@@ -177,7 +177,7 @@ impl Theme {
             numeral: bold(16.0, row).in_ink(Ink::ACCENT),
             caution: Voice {
                 plain: FaceId::SANS,
-                ..sans(12.0, if wide { 14.5 } else { 14.0 })
+                ..sans(12.0, if wide { 14.5 } else { 13.75 })
             },
             headings: [
                 bold(if wide { 25.0 } else { 20.0 }, 2.0 * row),
