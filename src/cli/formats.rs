@@ -16,8 +16,10 @@ pub(crate) fn run(asked: &Formats, streams: &mut Streams<'_>) -> Result<(), Halt
         (FormatKind::Card, "Card fronts"),
         (FormatKind::Envelope, "Envelopes"),
     ] {
-        let rows: Vec<&Format> =
-            FORMATS.iter().filter(|it| it.kind == kind && it.name.contains(&wanted)).collect();
+        let rows: Vec<&Format> = FORMATS
+            .iter()
+            .filter(|it| it.kind == kind && it.name.contains(&wanted))
+            .collect();
         if rows.is_empty() {
             continue;
         }

@@ -24,10 +24,11 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
         UnitsName::Mm => Units::Only(Unit::Mm),
         UnitsName::Both => Units::Both(project.unit),
     });
-    let document =
-        handout::write(&project, &plan, &template, handout::Options { units });
+    let document = handout::write(&project, &plan, &template, handout::Options { units });
     let setup = PageSetup {
-        size: asked.page.map_or_else(|| usual_page(&template, project.unit), PageSize::from),
+        size: asked
+            .page
+            .map_or_else(|| usual_page(&template, project.unit), PageSize::from),
         large_print: asked.large_print,
         gray: asked.ink == Ink::Gray,
     };
@@ -86,8 +87,7 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
 
 /// Sites compare as equal, so that places are compared by hand here.
 fn same_note(one: &Diagnostic, other: &Diagnostic) -> bool {
-    one == other
-        && (one.site.file, one.site.start) == (other.site.file, other.site.start)
+    one == other && (one.site.file, one.site.start) == (other.site.file, other.site.start)
 }
 
 /// A template that comes with the house.

@@ -63,10 +63,12 @@ impl Streams<'_> {
     /// Writes a result; a reader that went away is no fault.
     pub(crate) fn say(&mut self, text: &str) -> Result<(), Failure> {
         match self.out.write_all(text.as_bytes()).and_then(|()| self.out.flush()) {
-            Err(fault) if fault.kind() != std::io::ErrorKind::BrokenPipe => Err(Failure {
-                message: format!("the result can't be written: {fault}"),
-                hint: "send it somewhere else".to_owned(),
-            }),
+            Err(fault) if fault.kind() != std::io::ErrorKind::BrokenPipe => {
+                Err(Failure {
+                    message: format!("the result can't be written: {fault}"),
+                    hint: "send it somewhere else".to_owned(),
+                })
+            }
             _ => Ok(()),
         }
     }
@@ -88,7 +90,11 @@ pub fn run(
             let text = if colours { text.ansi().to_string() } else { text.to_string() };
             let to = if fault.use_stderr() { streams.err } else { streams.out };
             let _ = to.write_all(text.as_bytes());
-            return ExitCode::from(if fault.use_stderr() { FAULTY_SURROUNDINGS } else { 0 });
+            return ExitCode::from(if fault.use_stderr() {
+                FAULTY_SURROUNDINGS
+            } else {
+                0
+            });
         }
     };
     let ended = match &arguments.command {

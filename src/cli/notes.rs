@@ -1,6 +1,5 @@
 //! Notes on a description, written to the messages.
 
-
 use crate::cli::args::{Described, Messages};
 use crate::cli::files::{self, DiskFolder};
 use crate::cli::{Halt, Streams};

@@ -12,7 +12,7 @@ const MILLIMETRES: i64 = 80;
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let (inch, mm) = (Length::inch(INCHES, 1), Length::mm(MILLIMETRES));
-    let (high, gap) = (Length::mm(5), Length::mm(5));
+    let (high, gap) = (Length::mm(4), Length::mm(4));
     let inch_bar = Rect::whole(Size::new(inch, high));
     let mm_bar = Rect::new(Length::ZERO, high + gap, Size::new(mm, high));
     let drawing = Drawing {
@@ -37,9 +37,7 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
         says_scale: false,
     };
     let text = w.tell("check-text", &values());
-    let blocks = vec![Block::Keep(vec![
-        Block::Paragraph(Tone::Body, text),
-        Block::Figure(figure),
-    ])];
+    let text = vec![Block::Paragraph(Tone::Body, text)];
+    let blocks = vec![Block::Keep(vec![Block::Beside(figure, text)])];
     of_blocks("check-bar", w.tell("check-title", &[]), blocks)
 }

@@ -187,7 +187,9 @@ type Stretch = (Side, Length, Length);
 /// How far a layer sits from the left or the right side, unless it spans both.
 fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretch> {
     let (left, right) = (rect.x, width - rect.right());
-    if left <= Length::ZERO && right <= Length::ZERO {
+    // What stands in the middle is seen to, and the step says so.
+    let spans = left <= Length::ZERO && right <= Length::ZERO;
+    if spans || matches!(across, Along::Center) {
         return None;
     }
     let from_left = match across {
@@ -201,7 +203,8 @@ fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretc
 /// How far a layer sits from the top or the bottom side, unless it spans both.
 fn from_top_or_bottom(rect: Rect, height: Length, up: Along) -> Option<Stretch> {
     let (top, bottom) = (rect.y, height - rect.bottom());
-    if top <= Length::ZERO && bottom <= Length::ZERO {
+    let spans = top <= Length::ZERO && bottom <= Length::ZERO;
+    if spans || matches!(up, Along::Center) {
         return None;
     }
     let from_top = match up {

@@ -16,7 +16,14 @@ use crate::page::TagId;
 use crate::page::What;
 
 use super::setter::{Frame, Setter};
-use super::slab::{Mark, NEVER, Slab, height};
+use super::slab::{Mark, NEVER, Slab, fuse, height};
+use super::text::widths;
+
+/// What is kept together is long if it takes such a part of a page.
+const LONG: f64 = 0.3;
+
+/// What it costs to part it.
+const PARTED: f64 = 450.0;
 
 /// The words of a text without their looks.
 pub(crate) fn plain(text: &[Inline]) -> String {
@@ -38,6 +45,13 @@ pub(crate) fn kept(mut slabs: Vec<Slab>) -> Vec<Slab> {
     slabs
 }
 
+/// Allows to break the page within the slabs, if that saves paper.
+fn parted(mut slabs: Vec<Slab>) -> Vec<Slab> {
+    let last = slabs.len().saturating_sub(1);
+    slabs.iter_mut().take(last).for_each(|it| it.after = it.after.max(PARTED));
+    slabs
+}
+
 impl Setter<'_> {
     /// A section with its heading.
     pub(crate) fn section(
@@ -54,6 +68,13 @@ impl Setter<'_> {
         }
         let body = self.blocks(&section.blocks, frame, tag);
         slabs.extend(body);
+        let line = 1.1 * self.theme.body.leading;
+        if let [.., before, last] = slabs.as_mut_slice() {
+            // A line on its own is not how a page starts.
+            if last.height < line {
+                before.after = before.after.max(700.0);
+            }
+        }
         if let Some(last) = slabs.last_mut() {
             last.after = 0.0;
         }
@@ -86,7 +107,8 @@ impl Setter<'_> {
         first.marks.push(Mark::Heading(number, plain(words).trim().to_string()));
         first.above = match level {
             0 => 0.0,
-            1 => 4.0 * unit,
+            1 if self.theme.margin > 0.0 => 3.0 * unit,
+            1 => 2.1 * unit,
             2 => 2.0 * unit,
             _ => unit,
         };
@@ -115,11 +137,13 @@ impl Setter<'_> {
     ) -> Vec<Slab> {
         let mut slabs = Vec::new();
         let mut before: Option<&Block> = None;
-        for block in blocks {
-            let unit = self.theme.unit;
+        let mut rest = blocks;
+        while let Some(block) = rest.first() {
+            let unit = self.theme.between;
             let after_heading =
                 slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
-            let set = self.block(block, frame, parent);
+            let (set, count) = self.few(rest, frame, parent);
+            rest = &rest[count..];
             let above = match block {
                 Block::Heading { .. } => 0.0,
                 Block::Figure(_) | Block::Figures(_) | Block::Beside(..)
@@ -145,8 +169,42 @@ impl Setter<'_> {
         slabs
     }
 
+    /// The first block, or the first few if they stand together; says how many.
+    fn few(
+        &mut self,
+        blocks: &[Block],
+        frame: Frame,
+        parent: TagId,
+    ) -> (Vec<Slab>, usize) {
+        let drawings: Vec<_> = blocks
+            .iter()
+            .map_while(
+                |it| if let Block::Figure(figure) = it { Some(figure) } else { None },
+            )
+            .cloned()
+            .collect();
+        if drawings.len() > 1 {
+            // Drawings that follow one another stand side by side.
+            return (self.figures(&drawings, frame, parent), drawings.len());
+        }
+        if let [lead @ Block::Paragraph(..), Block::Figure(figure), after @ ..] = blocks
+            && !matches!(after.first(), Some(Block::Figure(_)))
+            && figure.caption.is_some()
+            && frame.margin.is_none()
+            && let Some(set) = self.captioned_aside(lead, figure, frame, parent)
+        {
+            return (set, 2);
+        }
+        (self.block(&blocks[0], frame, parent), 1)
+    }
+
     /// One block.
-    fn block(&mut self, block: &Block, frame: Frame, parent: TagId) -> Vec<Slab> {
+    pub(crate) fn block(
+        &mut self,
+        block: &Block,
+        frame: Frame,
+        parent: TagId,
+    ) -> Vec<Slab> {
         match block {
             Block::Heading { level, text, anchor } => {
                 let level = usize::from((*level).clamp(2, 3));
@@ -178,7 +236,15 @@ impl Setter<'_> {
             Block::Beside(figure, blocks) => self.beside(figure, blocks, frame, parent),
             Block::Keep(blocks) => {
                 let slabs = self.blocks(blocks, frame, parent);
-                if height(&slabs) <= self.theme.height() { kept(slabs) } else { slabs }
+                let part = height(&slabs) / self.theme.height();
+                if part > 1.0 {
+                    slabs
+                } else if part > LONG && frame.margin.is_none() {
+                    // On narrow pages, to keep what is long would cost a page.
+                    parted(slabs)
+                } else {
+                    kept(slabs)
+                }
             }
         }
     }
@@ -198,20 +264,30 @@ impl Setter<'_> {
             Marker::Dot => 12.0 * k,
             Marker::Box => 18.0 * k,
         };
-        let mut slabs = Vec::new();
+        let mut slabs: Vec<Slab> = Vec::new();
+        let half = self.half_of_list(marker, entries, indent, frame);
+        // Whether the place beside the last entry is free.
+        let mut open = false;
         for entry in entries {
             let tag = self.tags.add(list, Role::Entry);
             let label = self.tags.add(tag, Role::Label);
             let body = self.tags.add(tag, Role::Body);
+            let short = self.fits_half(entry, indent, frame);
+            let second = half.filter(|_| open && short);
+            open = half.is_some() && short && second.is_none();
+            let left = frame.left + second.unwrap_or(0.0);
             let width = (frame.width - indent).min(self.theme.measure);
-            let mut lines =
-                self.paragraph(entry, &voice, body, frame.left + indent, width);
+            let mut lines = self.paragraph(entry, &voice, body, left + indent, width);
             if lines.is_empty() {
                 lines.push(Slab::blank(voice.leading));
             }
             let middle = voice.baseline() - 0.24 * voice.size;
-            let mark = self.mark(marker, frame.left, middle, label);
+            let mark = self.mark(marker, left, middle, label);
             lines[0].items.insert(0, mark);
+            if let (Some(_), Some(first)) = (second, slabs.last_mut()) {
+                first.absorb(fuse(lines), 0.0);
+                continue;
+            }
             if let Some(last) = lines.last_mut() {
                 last.after = 40.0;
             }
@@ -227,6 +303,30 @@ impl Setter<'_> {
             last.after = 0.0;
         }
         slabs
+    }
+
+    /// How far to the right every second entry stands, if boxes to tick have so
+    /// few words that two fit into a line.
+    fn half_of_list(
+        &mut self,
+        marker: Marker,
+        entries: &[Vec<Inline>],
+        indent: f64,
+        frame: Frame,
+    ) -> Option<f64> {
+        let half = (frame.width.min(self.theme.measure) + self.theme.gutter) / 2.0;
+        let short = marker == Marker::Box
+            && entries.len() > 2
+            && self.notch.is_none()
+            && entries.iter().filter(|it| self.fits_half(it, indent, frame)).count() > 1;
+        short.then_some(half)
+    }
+
+    /// Whether an entry of a list is short enough to stand beside another.
+    fn fits_half(&mut self, entry: &[Inline], indent: f64, frame: Frame) -> bool {
+        let half = (frame.width.min(self.theme.measure) - self.theme.gutter) / 2.0;
+        let voice = self.theme.body;
+        widths(self.press, entry, &voice).0 <= half - indent
     }
 
     /// The dot, or the box to tick, of a list.

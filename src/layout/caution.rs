@@ -14,7 +14,7 @@ use crate::page::TagId;
 use crate::page::What;
 
 use super::setter::{Frame, Setter};
-use super::slab::{NEVER, Slab, fuse, height};
+use super::slab::{Slab, fuse, height};
 
 impl Setter<'_> {
     /// A caution behind a rule at its side.
@@ -26,23 +26,25 @@ impl Setter<'_> {
     ) -> Vec<Slab> {
         let group = self.tags.add(parent, Role::Group);
         let voice = self.theme.caution;
-        let indent = 11.0 * self.theme.enlarged;
-        let (left, width) = (frame.left + indent, frame.width - indent);
-        let mut words_left = left;
+        let (left, width) = (frame.left, frame.width);
+        let side = 1.15 * voice.size;
+        let words_left = left + side + 0.35 * voice.size;
         let mut triangle = None;
         if caution.triangle {
-            let side = 1.15 * voice.size;
             let tag = self
                 .tags
                 .add(group, Role::Figure { alt: caution.signal.clone(), area: None });
             let bottom = voice.baseline() + 0.08 * voice.size;
             triangle = Some((tag, self.triangle(left, bottom, side, tag), side, bottom));
-            words_left += side + 0.45 * voice.size;
         }
+        // The signal word runs into the text: a page of cautions in which every other
+        // line is a signal word is not read.
         let tag = self.tags.add(group, Role::Paragraph);
-        let signal = [Inline::strong(caution.signal.as_str())];
+        let mut words = vec![Inline::strong(format!("{}\u{2002}", caution.signal))];
+        words.extend(caution.text.iter().cloned());
         let room = width - (words_left - left);
-        let mut slabs = self.paragraph(&signal, &voice, tag, words_left, room);
+        let measure = room.min(self.theme.measure * 1.05);
+        let mut slabs = self.paragraph(&words, &voice, tag, words_left, measure);
         if slabs.is_empty() {
             slabs.push(Slab::blank(voice.leading));
         }
@@ -50,10 +52,6 @@ impl Setter<'_> {
             slabs[0].items.splice(0..0, items);
             slabs[0].figures.push((tag, [left, bottom - side, left + side, bottom]));
         }
-        slabs.iter_mut().for_each(|it| it.after = NEVER);
-        let tag = self.tags.add(group, Role::Paragraph);
-        let measure = width.min(self.theme.measure * 1.05);
-        slabs.extend(self.paragraph(&caution.text, &voice, tag, left, measure));
         // Cautions are short; only a very long one is ever cut.
         let mut slabs = if height(&slabs) <= 0.5 * self.theme.height() {
             vec![fuse(slabs)]
@@ -61,7 +59,7 @@ impl Setter<'_> {
             slabs
         };
         for slab in &mut slabs {
-            let side = Piece::rect(frame.left, 1.5, 2.0, slab.height - 3.0);
+            let side = Piece::rect(frame.left - 8.0, 1.5, 2.0, slab.height - 3.0);
             let rule = self.decoration(vec![side], Some(Ink::TEXT), None);
             slab.items.insert(0, rule);
         }

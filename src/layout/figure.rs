@@ -11,14 +11,15 @@ use crate::page::Role;
 use crate::page::TagId;
 use crate::source::Site;
 
+use super::around::SHARE;
 use super::blocks::spaced;
 use super::drawing;
 use super::drawing::Picture;
 use super::setter::{Frame, Setter};
 use super::slab::{Slab, fuse};
 
-/// A drawing with no side as long as this is seen badly.
-const TINY: f64 = 72.0;
+/// A drawing with no side as long as this is seen badly, on wide and on narrow pages.
+const TINY: [f64; 2] = [72.0, 60.0];
 
 /// A drawing with what is said below it.
 pub(crate) struct Drawn {
@@ -60,7 +61,7 @@ impl Setter<'_> {
     }
 
     /// Draws a figure at a scale; its caption may be as wide as its room.
-    fn draw_at(
+    pub(crate) fn draw_at(
         &mut self,
         figure: &Figure,
         scale: Scale,
@@ -88,7 +89,7 @@ impl Setter<'_> {
             let tag = self.tags.add(tag, Role::Caption);
             let voice = self.theme.remark;
             let room = room.max(width);
-            let measure = width.max(150.0 * self.theme.enlarged).min(room);
+            let measure = width.max(150.0 * self.theme.enlarged).min(room.max(width));
             let (most, _) = super::text::widths(self.press, &words, &voice);
             whole = whole.max(most.min(measure));
             let lines = self.paragraph(&words, &voice, tag, 0.0, measure);
@@ -110,7 +111,7 @@ impl Setter<'_> {
     }
 
     /// The scale that a figure wishes for and can have.
-    fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
+    pub(crate) fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
         match figure.scale {
             ScaleWish::Full => Scale::FULL,
             ScaleWish::Shared(number) => match self.scales.get(&number) {
@@ -122,13 +123,13 @@ impl Setter<'_> {
     }
 
     /// The words below a drawing, with its scale.
-    fn caption(&self, figure: &Figure, scale: Scale) -> Vec<Inline> {
+    pub(crate) fn caption(&self, figure: &Figure, scale: Scale) -> Vec<Inline> {
         let mut words = figure.caption.clone().unwrap_or_default();
         if figure.says_scale && !self.phrases.scale.is_empty() {
             let ratio = format!("{}:{}", scale.drawn, scale.real);
             let says = self.phrases.scale.replace("{scale}", &ratio);
             if !words.is_empty() {
-                words.push(Inline::plain(" ·\u{a0}"));
+                words.push(Inline::plain("\u{a0}· "));
             }
             // The scale is one thing and not parted at a line's end.
             words.push(Inline::plain(says.replace(' ', "\u{a0}")));
@@ -164,12 +165,31 @@ impl Setter<'_> {
         let page = (self.theme.right - self.theme.left, 0.9 * self.theme.height());
         // The scale before, at which only labels stand over, and by how much.
         let mut before: Option<(f64, bool, Scale)> = None;
-        for scale in Scale::RECOMMENDED.into_iter().chain(smaller) {
+        // ISO 5455 lets its series be extended where need be: the drawing of a card
+        // beside its steps would else drop from 1:2 to 1:5.
+        let beside = figure.says_scale && figure.caption.is_none();
+        // Where no scale is said, none has to be read off a ruler.
+        let silent = !figure.says_scale && self.theme.margin == 0.0;
+        let between: &[u32] = if beside { &[3, 4] } else { &[] };
+        let below: &[u32] = if silent { &[6, 7, 8] } else { &[] };
+        let one_to = |real: &u32| Scale { drawn: 1, real: *real };
+        let [full, half, fifth, rest @ ..] = Scale::RECOMMENDED;
+        let scales = [full, half]
+            .into_iter()
+            .chain(between.iter().map(one_to))
+            .chain([fifth])
+            .chain(below.iter().map(one_to))
+            .chain(rest)
+            .chain(smaller);
+        let tiny = TINY[usize::from(self.theme.margin == 0.0)];
+        // Labels that stand over a little beat a drawing in which none has room.
+        let enough = if beside { 1.22 } else { 1.0 };
+        for scale in scales {
             let bare = (scale.on_page(size.width).0, scale.on_page(size.height).0);
             if bare.0 > room.0 || bare.1 > room.1 {
                 continue;
             }
-            let tiny = bare.0.max(bare.1) < TINY * self.theme.enlarged;
+            let tiny = bare.0.max(bare.1) < tiny * self.theme.enlarged;
             if let Some((_, true, larger)) = before
                 && tiny
             {
@@ -177,7 +197,7 @@ impl Setter<'_> {
             }
             let (width, height) = drawing::extent(self, &figure.drawing, scale);
             let over = (width / room.0).max(height / room.1);
-            if over <= 1.0 {
+            if over <= enough {
                 return scale;
             }
             if let Some((least, _, larger)) = before
@@ -206,7 +226,7 @@ impl Setter<'_> {
     }
 
     /// The room of a drawing on its own.
-    fn room_alone(&self, frame: Frame) -> (f64, f64) {
+    pub(crate) fn room_alone(&self, frame: Frame) -> (f64, f64) {
         (frame.wide.1 + 4.0, 0.72 * self.theme.height())
     }
 
@@ -233,8 +253,13 @@ impl Setter<'_> {
             .filter(|it| it.scale == ScaleWish::Largest)
             .map(|it| self.largest(it, room))
             .max_by_key(|it| it.real);
+        let row = self.scale_of_row(figures, frame);
         let mut drawn = Vec::new();
         for figure in figures {
+            if let Some(scale) = row {
+                drawn.push(self.draw_at(figure, scale, room.0, group));
+                continue;
+            }
             drawn.push(match (figure.scale, least) {
                 (ScaleWish::Largest, Some(scale)) => {
                     self.draw_at(figure, scale, room.0, group)
@@ -245,7 +270,7 @@ impl Setter<'_> {
         let (left, width) = frame.wide;
         let mut slabs = Vec::new();
         let gutter = self.theme.gutter;
-        for row in rows(drawn, width, gutter) {
+        for row in rows(drawn, width, 0.5 * gutter) {
             let picture = row.iter().map(|it| it.picture).fold(0.0, f64::max);
             let taken: f64 = row.iter().map(|it| it.width).sum();
             let free = (width - taken) / (row.len() as f64 - 1.0).max(1.0);
@@ -266,6 +291,24 @@ impl Setter<'_> {
         slabs
     }
 
+    /// The scale at which drawings that say none stand in one row on a narrow page.
+    fn scale_of_row(&mut self, figures: &[Figure], frame: Frame) -> Option<Scale> {
+        let silent = figures.iter().all(|it| !it.says_scale);
+        if frame.margin.is_some() || !silent || !(4..=6).contains(&figures.len()) {
+            return None;
+        }
+        let gaps = (figures.len() - 1) as f64 * 0.5 * self.theme.gutter;
+        [5, 6, 7, 8].map(|real| Scale { drawn: 1, real }).into_iter().find(|scale| {
+            let widths = figures.iter().map(|it| {
+                let words = self.caption(it, *scale);
+                let voice = self.theme.remark;
+                let words = super::text::widths(self.press, &words, &voice).0;
+                drawing::extent(self, &it.drawing, *scale).0.max(words)
+            });
+            widths.sum::<f64>() + gaps <= frame.wide.1
+        })
+    }
+
     /// Finds, before anything is set, the scale that drawings of one number share.
     pub(crate) fn share_scales(&mut self, blocks: &[Block], frame: Frame) {
         for block in blocks {
@@ -283,7 +326,8 @@ impl Setter<'_> {
                 Block::Beside(figure, blocks) => {
                     let (left, width) = frame.wide;
                     let whole = Frame { left, width, ..frame };
-                    let room = self.room_beside(whole, 0.52);
+                    let share = if frame.margin.is_some() { 0.52 } else { SHARE };
+                    let room = self.room_beside(whole, share);
                     let room = room.unwrap_or_else(|| self.room_alone(frame));
                     self.share(figure, room);
                     let half = 0.45 * width;

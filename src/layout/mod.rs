@@ -1,6 +1,7 @@
 //! From a document to finished pages: words are shaped once, blocks become slabs,
 //! slabs are set on pages where the breaks cost least.
 
+mod around;
 mod blocks;
 mod caution;
 mod drawing;

@@ -16,7 +16,7 @@ use super::setter::{Setter, Stand};
 use super::slab::{Mark, Slab};
 
 /// What one more page costs: paper is what the reader pays with.
-const PAGE: f64 = 900.0;
+const PAGE: f64 = 3_000.0;
 /// What an empty page would cost; grows with the square of what is empty.
 const EMPTY: f64 = 1_500.0;
 /// What a page costs that is not even half full.

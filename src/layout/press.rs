@@ -42,7 +42,7 @@ pub(crate) struct Shaped {
     /// Not yet bound to a width.
     pub(crate) layout: parley::Layout<u16>,
     /// Broken into lines, by width in 1/1000 pt.
-    pub(crate) broken: BTreeMap<u64, Arc<super::text::Lines>>,
+    pub(crate) broken: BTreeMap<(u64, usize, u64), Arc<super::text::Lines>>,
 }
 
 /// Faces, contexts of the shaper, and a cache of shaped texts: make one for each

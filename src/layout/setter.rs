@@ -52,8 +52,19 @@ pub(crate) struct Setter<'a> {
     pub(crate) scales: BTreeMap<u32, Scale>,
     /// Level of the last heading; the next goes at most one deeper.
     pub(crate) level: u8,
+    /// What stands at the right of the lines that are set next.
+    pub(crate) notch: Option<Notch>,
     /// Characters that were reported already.
     reported: BTreeSet<char>,
+}
+
+/// Something at the right that the first lines of a text make way for.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Notch {
+    /// Lines beside it end here.
+    pub(crate) edge: f64,
+    /// How far it reaches below the top of the next line.
+    pub(crate) deep: f64,
 }
 
 /// Which side of its room a line stands on.
@@ -75,6 +86,7 @@ impl<'a> Setter<'a> {
             notes: Vec::new(),
             scales: BTreeMap::new(),
             level: 0,
+            notch: None,
             reported: BTreeSet::new(),
         }
     }
@@ -101,7 +113,23 @@ impl<'a> Setter<'a> {
         width: f64,
         stand: Stand,
     ) -> Vec<Slab> {
-        let lines = text::set(self.press, words, voice, width);
+        let short = self.notch.filter(|it| stand == Stand::Start && it.deep > 0.0);
+        let lines = match short {
+            Some(Notch { edge, deep }) => {
+                #[expect(
+                    clippy::cast_possible_truncation,
+                    clippy::cast_sign_loss,
+                    reason = "a page has few lines"
+                )]
+                let count = (deep / voice.leading).ceil() as usize;
+                let short = (count, (edge - left).min(width));
+                text::set_around(self.press, words, voice, width, short)
+            }
+            None => text::set(self.press, words, voice, width),
+        };
+        if let (Some(notch), Some(_)) = (&mut self.notch, short) {
+            notch.deep -= lines.lines.len() as f64 * voice.leading;
+        }
         self.report(&lines.missing, words);
         let owners = self.owners(words, tag);
         let count = lines.lines.len();
@@ -113,7 +141,7 @@ impl<'a> Setter<'a> {
             slab.after = if index + 1 == count {
                 0.0
             } else if lone {
-                700.0
+                2_200.0
             } else {
                 60.0
             };

@@ -3,12 +3,14 @@
 use crate::document::Block;
 use crate::document::Figure;
 use crate::document::Inline;
+use crate::document::Look;
 use crate::document::Step;
+use crate::document::Text;
 use crate::page::Role;
 use crate::page::TagId;
 
-use super::blocks::{kept, spaced};
-use super::setter::{Frame, Setter, Stand};
+use super::blocks::{kept, plain, spaced};
+use super::setter::{Frame, Notch, Setter, Stand};
 use super::slab::{NEVER, Order, Slab, abreast, fuse, height};
 use super::text;
 
@@ -40,7 +42,9 @@ impl Setter<'_> {
             self.room_beside(inner, 0.5).unwrap_or_else(|| self.room_below(inner));
         // A state of the paper is seen at a glance: its drawing may be small, so that
         // many steps are seen together.
-        (width, (0.21 * self.theme.height()).max(140.0))
+        let (high, least) =
+            if frame.margin.is_some() { (0.21, 140.0) } else { (0.165, 88.0) };
+        (width, (high * self.theme.height()).max(least))
     }
 
     /// Where the text of steps stands: beside numerals in the margin, or behind
@@ -92,7 +96,7 @@ impl Setter<'_> {
                     25.0
                 };
             }
-            let above = if index == 0 { 0.0 } else { self.theme.unit };
+            let above = if index == 0 { 0.0 } else { self.theme.between };
             slabs.extend(spaced(set, above));
         }
         slabs
@@ -153,7 +157,7 @@ impl Setter<'_> {
     }
 
     /// One step.
-    fn step(
+    pub(crate) fn step(
         &mut self,
         step: &Step,
         frame: Frame,
@@ -166,10 +170,18 @@ impl Setter<'_> {
         let inner = self.step_frame(frame);
         let voice = self.theme.body;
         let number = self.numeral(step, frame, label);
+        // Where there is no margin, a note that repeats words makes them strong, and
+        // any other ends the step.
+        let stronger = match &step.aside {
+            Some(aside) if frame.margin.is_none() => Some(stronger(&step.text, aside)),
+            _ => None,
+        };
+        let aside = step.aside.as_ref().filter(|_| stronger.is_none());
+        let text = stronger.as_ref().unwrap_or(&step.text);
         // The drawing first, since its width decides that of the text; its words
         // are read after those of the step all the same.
         let words = self.tags.add(body, Role::Paragraph);
-        let aside_tag = step.aside.as_ref().map(|_| self.tags.add(body, Role::Paragraph));
+        let aside_tag = aside.map(|_| self.tags.add(body, Role::Paragraph));
         let drawn = step.figure.as_ref().map(|figure| {
             let mut drawn = self.draw(figure, room, body);
             let narrow =
@@ -179,15 +191,25 @@ impl Setter<'_> {
             drawn.move_to(x);
             (narrow, drawn)
         });
-        let width = match &drawn {
+        let beside = match &drawn {
             Some((false, drawn)) => inner.width - drawn.width - BETWEEN,
             _ => inner.width,
         };
-        let width = width.min(self.theme.measure);
-        let mut slabs = self.paragraph(&step.text, &voice, words, inner.left, width);
-        if let (Some(aside), Some(tag)) = (&step.aside, aside_tag) {
+        let mut width = beside.min(self.theme.measure);
+        // Where there is no margin, the words run on below a low drawing.
+        if let Some((false, drawn)) = &drawn
+            && frame.margin.is_none()
+            && self.notch.is_none_or(|it| it.deep <= 0.0)
+        {
+            let (edge, deep) = (inner.left + beside, drawn.slab.height);
+            self.notch = Some(Notch { edge, deep });
+            width = inner.width;
+        }
+        let mut slabs = self.paragraph(text, &voice, words, inner.left, width);
+        if let (Some(aside), Some(tag)) = (aside, aside_tag) {
             slabs = self.aside(aside, tag, slabs, frame, inner, width);
         }
+        self.notch = None;
         if slabs.is_empty() {
             slabs.push(Slab::blank(voice.leading));
         }
@@ -219,11 +241,13 @@ impl Setter<'_> {
     fn numeral(&mut self, step: &Step, frame: Frame, tag: TagId) -> Slab {
         let words = [Inline::plain(step.number.as_str())];
         let voice = self.theme.numeral;
+        let notch = self.notch.take();
         let (left, width, stand) = match frame.margin {
             Some((left, width)) => (left, width, Stand::End),
             None => (frame.left, 20.0 * self.theme.enlarged, Stand::Start),
         };
         let slabs = self.stand(&words, &voice, tag, left, width, stand);
+        self.notch = notch;
         // Its baseline is that of the step's first line.
         let lift = self.theme.body.baseline() - voice.baseline();
         let mut number = Slab::default();
@@ -267,6 +291,11 @@ impl Setter<'_> {
         frame: Frame,
         parent: TagId,
     ) -> Vec<Slab> {
+        if frame.margin.is_none()
+            && let Some(set) = self.around(figure, blocks, frame, parent)
+        {
+            return set;
+        }
         let before = self.tags.count();
         let group = self.tags.add(parent, Role::Group);
         // The drawing may use the margin column, so that the text keeps its own.
@@ -302,4 +331,30 @@ impl Setter<'_> {
         slabs.extend(spaced(rest, self.theme.unit));
         slabs
     }
+}
+
+/// The same text with the first place that says the words of a note made strong;
+/// with the note at its end, if there is none.
+fn stronger(text: &[Inline], note: &[Inline]) -> Text {
+    let words = plain(note);
+    let says = |it: &Inline| {
+        let (before, after) = it.text.split_once(&words)?;
+        // Not the end of a longer number, such as `148` of `210 × 148`.
+        let alone = !before.trim_end().ends_with(['×', '/'])
+            && !after.trim_start().starts_with('×');
+        (it.look == Look::Plain && alone).then(|| (before.to_owned(), after.to_owned()))
+    };
+    let found = text.iter().enumerate().find_map(|(at, it)| Some((at, says(it)?)));
+    let Some((at, (before, after))) = found.filter(|_| !words.is_empty()) else {
+        let gap = Inline::plain("\u{2002}");
+        let strong = note.iter().map(|it| Inline { look: Look::Strong, ..it.clone() });
+        return text.iter().cloned().chain([gap]).chain(strong).collect();
+    };
+    let part = |says: String, look: Look| Inline { text: says, look, ..text[at].clone() };
+    let parts =
+        [part(before, Look::Plain), part(words, Look::Strong), part(after, Look::Plain)];
+    let mut all = text[..at].to_vec();
+    all.extend(parts.into_iter().filter(|it| !it.text.is_empty()));
+    all.extend_from_slice(&text[at + 1..]);
+    all
 }

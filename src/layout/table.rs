@@ -66,7 +66,13 @@ impl Setter<'_> {
             }
             let ends = index == 0 || index + 2 == count;
             for line in &mut lines {
-                line.after = if ends && count > 1 { 250.0 } else { 20.0 };
+                // A short table is read at a glance, if it is not parted.
+                line.after = match (count, ends) {
+                    (..=1, _) => 20.0,
+                    (..=7, _) => 1_200.0,
+                    (_, true) => 900.0,
+                    (_, false) => 260.0,
+                };
                 line.head.clone_from(&again);
             }
             if index == 0 {

@@ -51,7 +51,20 @@ pub(crate) fn set(
     width: f64,
 ) -> Arc<Lines> {
     let key = key(text, voice);
-    lines(press, &key, width)
+    lines(press, &key, width, None)
+}
+
+/// Breaks a text into lines of at most a width; the first so many are shorter, since
+/// something stands beside them.
+pub(crate) fn set_around(
+    press: &mut Press,
+    text: &[Inline],
+    voice: &Voice,
+    width: f64,
+    short: (usize, f64),
+) -> Arc<Lines> {
+    let key = key(text, voice);
+    lines(press, &key, width, Some(short))
 }
 
 /// Words in one face.
@@ -64,7 +77,7 @@ pub(crate) fn set_words(
 ) -> Arc<Lines> {
     let text = clean(text);
     let stretches = vec![Stretch { range: (0, text.len()), face, part: 0 }];
-    lines(press, &Key { size: thousandths(size), text, stretches }, width)
+    lines(press, &Key { size: thousandths(size), text, stretches }, width, None)
 }
 
 /// How wide a text is without a break, and how wide its longest word.
@@ -125,22 +138,43 @@ fn thousandths(size: f64) -> u32 {
 }
 
 /// The lines of a text, made once for each width.
-fn lines(press: &mut Press, key: &Key, width: f64) -> Arc<Lines> {
+fn lines(
+    press: &mut Press,
+    key: &Key,
+    width: f64,
+    short: Option<(usize, f64)>,
+) -> Arc<Lines> {
     if key.text.is_empty() {
         return Arc::new(Lines::default());
     }
     let shaped = press.shaped(key);
-    if let Some(ready) = shaped.broken.get(&width.to_bits()) {
+    let (count, narrow) = short.unwrap_or_default();
+    let shape = (width.to_bits(), count, narrow.to_bits());
+    if let Some(ready) = shaped.broken.get(&shape) {
         return Arc::clone(ready);
     }
     #[expect(clippy::cast_possible_truncation, reason = "points are small")]
-    let limit = width.is_finite().then_some(width as f32);
-    shaped.layout.break_all_lines(limit);
+    let [limit, narrow] = [width, narrow].map(|it| it.is_finite().then_some(it as f32));
+    match (limit, narrow, count) {
+        (Some(limit), Some(narrow), 1..) => {
+            let mut breaker = shaped.layout.break_lines();
+            breaker.state_mut().set_layout_max_advance(limit);
+            for line in 0.. {
+                let most = if line < count { narrow.min(limit) } else { limit };
+                breaker.state_mut().set_line_max_advance(most);
+                if breaker.break_next().is_none() {
+                    break;
+                }
+            }
+            breaker.finish();
+        }
+        _ => shaped.layout.break_all_lines(limit),
+    }
     let layout = std::mem::take(&mut shaped.layout);
     let lines = Arc::new(collect(press, &layout, &key.text));
     let shaped = press.shaped(key);
     shaped.layout = layout;
-    shaped.broken.insert(width.to_bits(), Arc::clone(&lines));
+    shaped.broken.insert(shape, Arc::clone(&lines));
     lines
 }
 

@@ -92,6 +92,8 @@ pub(crate) struct Theme {
     pub gutter: f64,
     /// Heights are whole multiples of this half of the leading.
     pub unit: f64,
+    /// Between blocks, and between steps.
+    pub between: f64,
     /// Factor of large print.
     pub enlarged: f64,
     /// No line of running text is longer, whatever the page.
@@ -123,9 +125,10 @@ impl Theme {
     pub(crate) fn new(setup: &PageSetup) -> Self {
         let page = setup.size.points();
         let wide = page.0 > 500.0;
-        // Body 11.25 pt, in large print 16 pt and a bit.
-        let k = if setup.large_print { 1.44 } else { 1.0 };
-        let leading = 14.5 * k;
+        // Body 11.25 pt, on narrow pages 11 pt, in large print 16 pt and a bit.
+        let (size, row) = if wide { (11.25, 14.0) } else { (11.0, 13.0) };
+        let k = if setup.large_print { 16.2 / size } else { 1.0 };
+        let leading = row * k;
         let serif = |size: f64, leading: f64| Voice {
             plain: FaceId::SERIF,
             strong: FaceId::SERIF_STRONG,
@@ -156,27 +159,31 @@ impl Theme {
             page,
             left: edge,
             right: page.0 - edge,
-            top: edge - 2.0,
-            bottom: page.1 - if wide { 56.0 } else { 48.0 },
-            foot: page.1 - if wide { 32.0 } else { 28.0 },
+            top: if wide { edge - 2.0 } else { 30.0 },
+            bottom: page.1 - if wide { 52.0 } else { 37.0 },
+            foot: page.1 - if wide { 30.0 } else { 23.5 },
             margin,
             gutter: 14.0,
             unit: leading / 2.0,
+            between: if wide { leading / 2.0 } else { 0.36 * leading },
             enlarged: k,
             measure: 36.5 * 11.25 * k,
             gray: setup.gray,
-            body: serif(11.25, 14.5),
-            lead: serif(13.0, 18.125),
-            remark: sans(10.0, 14.5),
-            cell: sans(10.5, 14.5),
+            body: serif(size, row),
+            lead: serif(if wide { 13.0 } else { 12.5 }, 1.25 * row),
+            remark: sans(10.0, row),
+            cell: sans(if wide { 10.5 } else { 10.0 }, row),
             label: sans(9.25, 11.0),
-            numeral: bold(16.0, 14.5).in_ink(Ink::ACCENT),
-            caution: Voice { plain: FaceId::SANS, ..sans(12.0, 14.5) },
+            numeral: bold(16.0, row).in_ink(Ink::ACCENT),
+            caution: Voice {
+                plain: FaceId::SANS,
+                ..sans(12.0, if wide { 14.5 } else { 13.75 })
+            },
             headings: [
-                bold(if wide { 25.0 } else { 20.0 }, 29.0),
-                bold(if wide { 16.0 } else { 14.5 }, 21.75),
-                bold(12.0, 14.5),
-                bold(11.0, 14.5).in_ink(Ink::ACCENT),
+                bold(if wide { 25.0 } else { 20.0 }, 2.0 * row),
+                bold(if wide { 16.0 } else { 14.0 }, 1.5 * row),
+                bold(12.0, row),
+                bold(11.0, row).in_ink(Ink::ACCENT),
             ],
             foot_voice: sans(9.0, 11.0).in_ink(Ink::QUIET),
         }

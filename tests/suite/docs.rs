@@ -28,7 +28,8 @@ fn quoted(text: &str) -> Vec<String> {
 #[test]
 fn paths_that_documents_name_exist() {
     let mut seen = 0;
-    for document in ["README.md", "DEVELOPERS.md", "benches/README.md", "fonts/README.md"] {
+    for document in ["README.md", "DEVELOPERS.md", "benches/README.md", "fonts/README.md"]
+    {
         let below = Path::new(document).parent().expect("a file lies somewhere");
         for path in quoted(&text(document)) {
             let is_path = ["src/", "tests/", "templates/", "demo-data", "fonts/", ".ci/"]

@@ -232,7 +232,8 @@ fn a_drawing_at_true_size_that_does_not_fit_is_refused() {
     let setup = PageSetup { size: PageSize::A5, ..PageSetup::default() };
     let outcome = lay_out(&mut Press::new(), &sample_pages::handout(), &setup);
     assert!(outcome.notes.iter().any(|it| it.rule.name == "drawing-larger-than-page"));
-    let outcome = lay_out(&mut Press::new(), &sample_pages::handout(), &PageSetup::default());
+    let outcome =
+        lay_out(&mut Press::new(), &sample_pages::handout(), &PageSetup::default());
     assert_eq!(outcome.notes, []);
 }
 
@@ -316,7 +317,8 @@ fn pages_can_be_handed_to_another_thread() {
 fn a_press_keeps_nothing_that_shows() {
     let mut press = Press::new();
     let setup = PageSetup::default();
-    let fresh = lay_out(&mut Press::new(), &sample_pages::handout(), &setup).value.unwrap();
+    let fresh =
+        lay_out(&mut Press::new(), &sample_pages::handout(), &setup).value.unwrap();
     lay_out(&mut press, &sample_pages::crowded(), &setup);
     let used = lay_out(&mut press, &sample_pages::handout(), &setup).value.unwrap();
     assert_eq!(format!("{:?}", fresh.pages), format!("{:?}", used.pages));

@@ -23,6 +23,7 @@ mod layout;
 mod naive;
 mod own_plan;
 mod own_way;
+mod packets;
 mod pdf;
 mod plan;
 mod plan_large;

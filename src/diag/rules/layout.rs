@@ -4,10 +4,7 @@ use crate::diag::Rule;
 use crate::diag::Severity;
 
 /// The rows of this phase.
-pub(super) static ROWS: &[&Rule] = &[
-    &UNPRINTABLE_CHARACTER,
-    &DRAWING_LARGER_THAN_PAGE,
-];
+pub(super) static ROWS: &[&Rule] = &[&UNPRINTABLE_CHARACTER, &DRAWING_LARGER_THAN_PAGE];
 
 /// A character that none of the faces has.
 pub static UNPRINTABLE_CHARACTER: Rule = Rule {

@@ -21,7 +21,8 @@ pub use values::*;
 use crate::diag::{Rule, Severity};
 
 /// Every rule, by phase.
-pub static ALL: &[&[&Rule]] = &[text::ROWS, values::ROWS, sense::ROWS, plan::ROWS, own::ROWS, layout::ROWS];
+pub static ALL: &[&[&Rule]] =
+    &[text::ROWS, values::ROWS, sense::ROWS, plan::ROWS, own::ROWS, layout::ROWS];
 
 /// The rules of single values.
 pub static VALUES: &[&Rule] = values::ROWS;

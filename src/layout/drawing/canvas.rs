@@ -176,6 +176,16 @@ impl Word {
         lines.pop().unwrap_or(Self { runs: Vec::new(), width: 0.0 })
     }
 
+    /// Whether it is a letter or number that reaches no lower than the line.
+    pub(super) fn is_letter(&self) -> bool {
+        let says = self.runs.iter().flat_map(|it| it.1.text.chars());
+        self.runs.len() == 1
+            && says.clone().count() <= 2
+            && says
+                .clone()
+                .all(|it| it != 'Q' && (it.is_ascii_uppercase() || it.is_ascii_digit()))
+    }
+
     /// Shapes words in lines of at most a width.
     pub(super) fn lines(setter: &mut Setter<'_>, words: &str, width: f64) -> Vec<Self> {
         let size = setter.theme.label.size;

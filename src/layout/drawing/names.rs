@@ -52,7 +52,10 @@ pub(super) fn inside(
                     }
                 }
                 if !written {
+                    // Narrow pages have no room beside a drawing for what the text says.
+                    let narrow = setter.theme.margin == 0.0;
                     let words = match long {
+                        Some(_) if narrow && !short.is_empty() => short.clone(),
                         Some(long) if short.is_empty() => long.clone(),
                         Some(long) if !long.is_empty() => format!("{short}  {long}"),
                         _ => short.clone(),
@@ -110,9 +113,11 @@ fn write(
     }
     let width = lines.iter().map(|it| it.width).fold(0.0, f64::max);
     // Capitals reach up 0.66 em, tails down 0.22 em.
-    let height = 0.88 * size + leading * (lines.len() - 1) as f64;
+    let letter = long.is_none() && short.is_letter();
+    let (high, air) = if letter { (0.68, 1.3) } else { (0.88, AIR + 0.5) };
+    let height = high * size + leading * (lines.len() - 1) as f64;
     let (across, down) = if upwards { (height, width) } else { (width, height) };
-    let room = inset(core_of(canvas, edges), AIR + 0.5);
+    let room = inset(core_of(canvas, edges), air);
     let (free_x, free_y) = (room[2] - room[0] - across, room[3] - room[1] - down);
     if free_x < 0.0 || free_y < 0.0 {
         return false;
@@ -234,7 +239,22 @@ fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
             && hiding.iter().all(|area| !overlap(area.edges, dot(*it)))
     };
     let middle = ((edges[0] + edges[2]) / 2.0, (edges[1] + edges[3]) / 2.0);
-    points.clone().find(seen).unwrap_or(middle)
+    // Of a mat, a narrow border is all that is seen.
+    let [left, top, right, bottom] = edges;
+    let border = [
+        (left + 0.8, middle.1),
+        (right - 0.8, middle.1),
+        (middle.0, top + 0.8),
+        (middle.0, bottom - 0.8),
+    ];
+    let bare = |at: &(f64, f64)| {
+        let [x, y] = [at.0, at.1];
+        hiding.iter().all(|it| {
+            let [left, top, right, bottom] = it.edges;
+            x < left || x > right || y < top || y > bottom
+        })
+    };
+    points.clone().find(seen).or_else(|| border.into_iter().find(bare)).unwrap_or(middle)
 }
 
 /// Draws the arrows that show how patterns stand; names find their place afterwards.

@@ -1,0 +1,226 @@
+//! What a reader holds in hand: every demo for every reader, as finished pages.
+
+use std::fs;
+
+use leafwright::geom::Unit;
+use leafwright::handout::{self, BUILT_IN, Options, Template};
+use leafwright::layout::{PageSetup, PageSize, Press, lay_out};
+use leafwright::page::*;
+use leafwright::pdf::{self, PdfInfo};
+use leafwright::plan::{PlanOptions, plan};
+
+use crate::diagnostics::read;
+
+/// A quarter inch: what the printers of homes leave white (common practice, no
+/// source).
+const WHITE: f64 = 18.0;
+
+struct Packet {
+    name: String,
+    laid: Laid,
+}
+
+/// A demo for a reader, on the page that the reader's template asks for.
+fn packet(demo: &str, reader: &str, press: &mut Press) -> Packet {
+    let path = format!("demo-data/{demo}.yaml");
+    let text = fs::read_to_string(&path).expect("a readable demo");
+    let project = read(&path, &text).1.value.expect("a sound demo");
+    let template = Template::built_in(reader).expect("a built-in template");
+    let options = PlanOptions { reader: template.reader, ..PlanOptions::default() };
+    let plan = plan(&project, &options).value.expect("a plan");
+    let document = handout::write(&project, &plan, &template, Options::default());
+    let small = matches!(template.page.as_deref(), Some("half-letter" | "a5"));
+    let size = match (small, project.unit) {
+        (false, Unit::Inch) => PageSize::Letter,
+        (false, Unit::Mm) => PageSize::A4,
+        (true, Unit::Inch) => PageSize::HalfLetter,
+        (true, Unit::Mm) => PageSize::A5,
+    };
+    let setup = PageSetup { size, ..PageSetup::default() };
+    let laid = lay_out(press, &document, &setup);
+    assert!(laid.notes.is_empty(), "{demo} for {reader}: {:#?}", laid.notes);
+    Packet { name: format!("{demo} for {reader}"), laid: laid.value.expect("pages") }
+}
+
+fn packets() -> Vec<Packet> {
+    let mut press = Press::new();
+    let demos = ["orchard-evenings", "market-morning", "tide-post"];
+    let all = demos.iter().flat_map(|demo| BUILT_IN.iter().map(move |it| (demo, it.0)));
+    all.map(|(demo, reader)| packet(demo, reader, &mut press)).collect()
+}
+
+fn texts(page: &Page) -> impl Iterator<Item = (&Item, &Text)> {
+    page.items.iter().filter_map(|item| match &item.what {
+        What::Text(text) if !text.run.text.trim().is_empty() => Some((item, text)),
+        _ => None,
+    })
+}
+
+/// The box that letters take up: left, top, right and bottom.
+fn ink(text: &Text) -> [f64; 4] {
+    let run = &text.run;
+    let trimmed = run.text.trim_end().len();
+    let last = run.glyphs.iter().rposition(|it| it.text.start < trimmed);
+    let end = last.and_then(|it| run.glyphs.get(it + 1)).map_or(run.advance, |it| it.x);
+    let (up, down) = (0.66 * run.size, 0.2 * run.size);
+    if text.upwards {
+        [text.x - up, text.y - end, text.x + down, text.y]
+    } else {
+        [text.x, text.y - up, text.x + end, text.y + down]
+    }
+}
+
+/// The box around an item; handles of curves are near enough to the curve.
+fn extent(item: &Item) -> [f64; 4] {
+    let path = match &item.what {
+        What::Text(text) => return ink(text),
+        What::Path(path) => path,
+    };
+    let half = path.line.as_ref().map_or(0.0, |it| it.width / 2.0);
+    let mut around = [f64::INFINITY, f64::INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY];
+    let mut hold = |(x, y): (f64, f64)| {
+        around = [
+            around[0].min(x - half),
+            around[1].min(y - half),
+            around[2].max(x + half),
+            around[3].max(y + half),
+        ];
+    };
+    for piece in &path.pieces {
+        hold(piece.start);
+        for step in &piece.steps {
+            match step {
+                PathStep::To(x, y) => hold((*x, *y)),
+                PathStep::Curve(points) => points.iter().for_each(|it| hold(*it)),
+            }
+        }
+    }
+    around
+}
+
+/// How much of the height between the white edges is used, the foot left out: the
+/// union of what items cover, and of gaps no larger than those between blocks.
+fn used(page: &Page) -> f64 {
+    let items = page.items.iter().filter(|it| it.owner != Owner::Running);
+    let mut spans: Vec<_> = items.map(extent).map(|it| (it[1], it[3])).collect();
+    spans.sort_by(|one, two| one.0.total_cmp(&two.0));
+    let (mut covered, mut until) = (0.0, spans.first().map_or(0.0, |it| it.0));
+    for (top, bottom) in spans {
+        if top - until > 40.0 {
+            until = top;
+        }
+        covered += (bottom - until).max(0.0);
+        until = until.max(bottom);
+    }
+    // The text of a page ends where the foot has its own room.
+    covered / (page.height - 2.0 * 38.0)
+}
+
+#[test]
+fn packets_keep_to_their_pages() {
+    let mut press = Press::new();
+    let budgets = [
+        // Five cards at a class table: two sheets of letter, on both sides.
+        ("orchard-evenings", "class", 4),
+        ("tide-post", "class", 4),
+        // One sheet, folded once.
+        ("market-morning", "kit", 4),
+        // Four half pages on both sides of a sheet.
+        ("orchard-evenings", "travel", 8),
+        ("tide-post", "travel", 8),
+    ];
+    for (demo, reader, most) in budgets {
+        let Packet { name, laid } = packet(demo, reader, &mut press);
+        assert!(laid.pages.len() <= most, "{name}: {} pages", laid.pages.len());
+    }
+}
+
+#[test]
+fn only_the_last_page_of_a_packet_may_be_half_empty() {
+    for Packet { name, laid } in packets() {
+        let used: Vec<_> = laid.pages.iter().map(used).collect();
+        let (_, all_but_last) = used.split_last().expect("a page");
+        for (number, used) in all_but_last.iter().enumerate() {
+            assert!(*used >= 0.5, "{name}, page {}: {used:.2}", number + 1);
+        }
+        let mean = used.iter().sum::<f64>() / used.len() as f64;
+        let least = if used.len() > 2 { 0.75 } else { 0.5 };
+        assert!(mean > least, "{name}: {mean:.2} of {used:.2?}");
+    }
+}
+
+#[test]
+fn nothing_stands_nearer_than_a_quarter_inch_to_the_edge() {
+    for Packet { name, laid } in packets() {
+        for (number, page) in laid.pages.iter().enumerate() {
+            for item in &page.items {
+                let [left, top, right, bottom] = extent(item);
+                let inside = left >= WHITE
+                    && top >= WHITE
+                    && right <= page.width - WHITE
+                    && bottom <= page.height - WHITE;
+                assert!(inside, "{name}, page {}: {item:?}", number + 1);
+            }
+        }
+    }
+}
+
+#[test]
+fn no_words_of_a_packet_stand_on_others() {
+    for Packet { name, laid } in packets() {
+        for (number, page) in laid.pages.iter().enumerate() {
+            let all: Vec<_> = texts(page).map(|it| (ink(it.1), &it.1.run.text)).collect();
+            for (at, (one, words)) in all.iter().enumerate() {
+                for (two, others) in &all[at + 1..] {
+                    let clear = one[2] <= two[0] + 0.6
+                        || two[2] <= one[0] + 0.6
+                        || one[3] <= two[1] + 0.6
+                        || two[3] <= one[1] + 0.6;
+                    assert!(clear, "{name}, page {}: {words} on {others}", number + 1);
+                }
+            }
+        }
+    }
+}
+
+/// Sizes of type that can be read at a table: running text and cautions after UKAAF
+/// G003 (12 pt and more for what must be read by all), labels by common practice, no
+/// source.
+#[test]
+fn type_is_large_enough_to_be_read_at_a_table() {
+    for Packet { name, laid } in packets() {
+        let mut cautions = 0;
+        for page in &laid.pages {
+            let mut caution = None;
+            for (item, text) in texts(page) {
+                let Owner::Tag(tag) = item.owner else { continue };
+                let (size, words) = (text.run.size, text.run.text.trim());
+                assert!(size >= 9.0, "{name}: {words} is set in {size}");
+                if ["WARNING", "CAUTION", "NOTICE"].contains(&words) {
+                    (caution, cautions) = (Some(tag), cautions + 1);
+                }
+                if caution == Some(tag) {
+                    assert!(size >= 12.0, "{name}: {words} is set in {size}");
+                }
+                if laid.tags.get(laid.tags.get(tag).parent).role == Role::Body {
+                    assert!(size >= 11.0 || size == 10.0, "{name}: {words} in {size}");
+                }
+            }
+        }
+        assert!(cautions > 0, "{name} has no caution");
+    }
+}
+
+#[test]
+fn a_packet_comes_out_the_same_whatever_was_laid_out_before() {
+    let info = PdfInfo::default();
+    let mut used = Press::new();
+    packet("orchard-evenings", "class", &mut used);
+    for (demo, reader) in [("tide-post", "travel"), ("market-morning", "kit")] {
+        let [one, two] = [&mut Press::new(), &mut used].map(|press| {
+            let laid = packet(demo, reader, press).laid;
+            pdf::write(&laid, press.library(), &info).expect("bytes")
+        });
+        assert!(one == two, "{demo} for {reader}");
+    }
+}
