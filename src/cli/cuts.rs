@@ -17,7 +17,11 @@ pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
     notes::write(&notes, &sources, asked.described.messages, streams);
     if asked.keep {
         let path = files::kept_beside(&asked.described.description);
-        files::write_whole(&path, Kept::new(&project, &plan.cuts).to_json().as_bytes())?;
+        let mut kept = Kept::new(&project, &plan.cuts);
+        if let Some(Ok(older)) = files::kept(&asked.described.description) {
+            kept = kept.beside(older);
+        }
+        files::write_whole(&path, kept.to_json().as_bytes())?;
     }
     if asked.json {
         streams.say(&cuts_json(&project, &plan, &notes, &sources))?;

@@ -32,9 +32,16 @@ pub(crate) fn planned(
     let folder = DiskFolder::around(&described.description);
     let (sources, read) = project::read(source, &folder);
     let mut notes = read.notes;
+    let kept = files::kept(&described.description);
     let planned = read.value.map(|project| {
         let options =
-            PlanOptions { kits: described.kits, reader, ..PlanOptions::default() };
+PlanOptions {
+            kits: described.kits,
+            reader,
+            kept,
+            alike: described.alike,
+            ..PlanOptions::default()
+        };
         let planned = plan(&project, &options);
         notes.extend(planned.notes);
         (project, planned.value)

@@ -51,7 +51,12 @@ fn example() -> (Project, Vec<Part>, Kept) {
     );
     let sheet = Size::new(s(192), s(192));
     let kept_part =
-        |idx: usize| KeptPart { name: sizes[idx].0.into(), size: sizes[idx].1, count: 2 };
+        |idx: usize| KeptPart {
+            name: sizes[idx].0.into(),
+            letter: ["D", "E"][idx].into(),
+            size: sizes[idx].1,
+            count: 2,
+        };
     let kept = Kept {
         papers: vec![KeptPaper {
             paper: "leaf".into(),
@@ -67,7 +72,9 @@ fn follow(
     parts: &[Part],
     kept: &Kept,
 ) -> Result<Vec<Pattern>, KeptFault> {
-    kept.patterns_for(project, PaperId(0), parts, &[Size::new(s(192), s(192))])
+    let followed =
+        kept.patterns_for(project, PaperId(0), parts, &[Size::new(s(192), s(192))])?;
+    Ok(followed.0)
 }
 
 #[test]
