@@ -7,7 +7,7 @@ use crate::cli::{Halt, Streams, files, make};
 use crate::handout::{self, Drawings, Hands, Kind, Template, Wanted};
 use crate::plan::cut::{Kept, PaperCut, Pencil, drawn};
 use crate::plan::cuts_json;
-use crate::project::Project;
+use crate::project::{Project, Reader};
 
 /// Shows the cutting.
 pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
@@ -18,6 +18,11 @@ pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
     if asked.keep {
         let path = files::kept_beside(&asked.described.description);
         let mut kept = Kept::new(&project, &plan.cuts);
+        // Others may cut their own sheets: what they cut is kept as well.
+        for reader in Reader::ALL.into_iter().filter(|it| *it != template.reader) {
+            let planned = notes::planned(&asked.described, reader, streams)?;
+            kept = kept.beside(Kept::new(&planned.project, &planned.plan.cuts));
+        }
         if let Some(Ok(older)) = files::kept(&asked.described.description) {
             kept = kept.beside(older);
         }

@@ -2,13 +2,17 @@
 
 use crate::diag::Diagnostic;
 use crate::geom::Size;
-use crate::plan::cut::assign::kinds;
+use crate::plan::cut::alike::{every_sheet_alike, parts_of, toil};
+use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::demand::letter;
 use crate::plan::cut::faults::kept_not_followed;
-use crate::plan::cut::paper::{Bench, Known, Wishes, carry_out, limits, trimmer};
-use crate::plan::cut::{
-    Kept, KeptFault, PaperCut, Part, Pattern, ReplayFault, Solution, solve,
+use crate::plan::cut::paper::{
+    Bench, Known, Wishes, carry_out, limits, patterns_of, trimmer,
 };
+use crate::plan::cut::{
+    Alike, Kept, KeptFault, Leaf, PaperCut, Part, Pattern, ReplayFault, called, solve,
+};
+use crate::plan::uses::Kits;
 use crate::project::{PaperId, Project, Stock, StockSheet};
 
 /// Steps to find out how few sheets would do; the plan itself is not searched for.
@@ -20,6 +24,7 @@ pub(crate) fn kept_patterns(
     project: &Project,
     demand: &mut [(PaperId, Vec<Part>)],
     wishes: Wishes<'_>,
+    kits: &Kits,
     notes: &mut Vec<Diagnostic>,
 ) -> Vec<Option<Vec<Pattern>>> {
     let Some(kept) = wishes.kept else { return vec![None; demand.len()] };
@@ -34,7 +39,8 @@ pub(crate) fn kept_patterns(
             followed.push(None);
             continue;
         };
-        match fitting(project, *paper, parts, sheets, kept, wishes.alike) {
+        let fitting = Fitting { project, paper: *paper, sheets, kept };
+        match fitting.patterns(parts, wishes.alike.then(|| kits.cut_together())) {
             Ok((patterns, printed)) if printed.iter().all(|it| !letters.contains(it)) => {
                 for (part, printed) in parts.iter_mut().zip(&printed) {
                     part.letter.clone_from(printed);
@@ -64,51 +70,126 @@ pub(crate) fn kept_patterns(
 pub(crate) fn follow(
     bench: &Bench,
     patterns: Vec<Pattern>,
+    alike: bool,
 ) -> Result<PaperCut, ReplayFault> {
     let budget = STEPS_FOR_THE_BOUND.min(bench.budget);
-    let solution: Solution = solve(&bench.problem(kinds(&bench.parts).kinds, budget));
-    let sheets = patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.copies));
-    let found = solution.patterns.iter().map(|(.., copies)| *copies);
-    let as_many = found.fold(0, u32::saturating_add) == sheets;
+    let merged = kinds(&bench.parts);
+    let problem = bench.problem(merged.kinds.clone(), budget);
+    let solution = solve(&problem);
+    let sheets = sheets_of(&patterns);
+    let found = patterns_of(&problem, &solution);
     let known = Known::of(&solution);
     let known = Known {
         proven: sheets <= known.bound.sheets,
-        largest: known.largest.filter(|_| as_many),
+        largest: known.largest.filter(|_| sheets_of(&found) == sheets),
         ..known
     };
-    bench.ordered(bench.parts.clone(), patterns, known)
+    if !alike {
+        let followed = bench.ordered(bench.parts.clone(), patterns, known)?;
+        return every_sheet_alike(bench, followed, false);
+    }
+    // The parts of whole kits may be left over; that was seen when it was read.
+    let all = kits_in(&patterns, &bench.parts);
+    let followed = bench.ordered(parts_of(&bench.parts, all), patterns, known)?;
+    let named = parts_in_patterns(&found, &merged, &bench.parts);
+    let fewest =
+        bench.finished(bench.parts.clone(), named, Known { largest: None, ..known })?;
+    let compared = Alike {
+        kits_per_sheet: all / sheets.max(1),
+        left_over: all.saturating_sub(bench.kits),
+        alike: toil(&followed),
+        fewest: toil(&fewest),
+        chosen: true,
+    };
+    let differs = fewest.patterns.len() > 1;
+    Ok(PaperCut { alike: differs.then_some(compared), ..followed })
 }
 
-/// The patterns, and the letters of the parts.
-fn fitting(
-    project: &Project,
+/// A paper, and the plans that were kept.
+struct Fitting<'a> {
+    project: &'a Project,
     paper: PaperId,
-    parts: &[Part],
-    sheets: &[StockSheet],
-    kept: &Kept,
-    alike: bool,
-) -> Result<(Vec<Pattern>, Vec<String>), KeptFault> {
-    let sizes: Vec<Size> = sheets.iter().map(|it| it.size).collect();
-    let (patterns, letters) = kept.patterns_for(project, paper, parts, &sizes)?;
-    if alike && patterns.len() > 1 {
-        return Err(KeptFault::NotAlike(patterns.len()));
+    sheets: &'a [StockSheet],
+    kept: &'a Kept,
+}
+
+impl Fitting<'_> {
+    /// The patterns of the kept plan, and the letters of the parts.
+    ///
+    /// Where sheets are to be cut alike, for so many kits, the plan may leave the
+    /// parts of whole kits over, as long as it takes no sheet too many.
+    fn patterns(
+        &self,
+        parts: &[Part],
+        alike: Option<u32>,
+    ) -> Result<(Vec<Pattern>, Vec<String>), KeptFault> {
+        let Some(kits) = alike else { return self.exactly(parts) };
+        let first = match self.exactly(parts) {
+            Ok((patterns, _)) if patterns.len() > 1 => {
+                return Err(KeptFault::NotAlike(patterns.len()));
+            }
+            Ok(fits) => return Ok(fits),
+            Err(fault) => fault,
+        };
+        let name = &self.project.papers[self.paper.0].name.words;
+        let plans = self.kept.papers.iter().filter(|it| it.paper == *name);
+        for plan in plans.filter(|it| it.patterns.len() == 1) {
+            let Some(part) = plan.parts.first() else { continue };
+            let of_part =
+                parts.iter().find(|it| called(self.project, it.of) == part.name);
+            let all = of_part.and_then(|it| part.count.checked_div(it.per_kit));
+            let sheets = sheets_of(&plan.patterns);
+            let (Some(all), true) = (all, sheets > 0) else { continue };
+            if all % sheets != 0 || all < kits || all - kits >= all / sheets {
+                continue;
+            }
+            if let Ok(fits) = self.exactly(&parts_of(parts, all)) {
+                return Ok(fits);
+            }
+        }
+        Err(first)
     }
-    for sheet in sheets {
-        let of_size = patterns.iter().filter(|it| it.sheet == sheet.size);
-        let used = of_size.fold(0, |sum: u32, it| sum.saturating_add(it.copies));
-        let others = sheets.iter().any(|it| it.size == sheet.size && it.at_hand.is_none());
-        if let Some(at_hand) = sheet.at_hand.filter(|it| *it < used && !others) {
-            return Err(KeptFault::MoreSheets(sheet.size, used, at_hand));
+
+    /// A plan that makes as many as are wanted, neither more nor fewer.
+    fn exactly(&self, parts: &[Part]) -> Result<(Vec<Pattern>, Vec<String>), KeptFault> {
+        let sizes: Vec<Size> = self.sheets.iter().map(|it| it.size).collect();
+        let (patterns, letters) =
+            self.kept.patterns_for(self.project, self.paper, parts, &sizes)?;
+        for sheet in self.sheets {
+            let of_size = patterns.iter().filter(|it| it.sheet == sheet.size);
+            let used = of_size.fold(0, |sum: u32, it| sum.saturating_add(it.copies));
+            let mut same = self.sheets.iter().filter(|it| it.size == sheet.size);
+            let any = same.any(|it| it.at_hand.is_none());
+            if let Some(at_hand) = sheet.at_hand.filter(|it| *it < used && !any) {
+                return Err(KeptFault::MoreSheets(sheet.size, used, at_hand));
+            }
+        }
+        // The trimmer may be another one now.
+        let limits = limits(&trimmer(self.project), 0);
+        match carry_out(parts, &patterns, None, &limits) {
+            Ok(_) => Ok((patterns, letters)),
+            Err(ReplayFault::CutTooLong { length, .. }) => {
+                let longest = limits.longest_cut.unwrap_or_default();
+                Err(KeptFault::CutTooLong(length, longest))
+            }
+            Err(fault) => Err(KeptFault::OutOfForm(fault.to_string())),
         }
     }
-    // The trimmer may be another one now.
-    let limits = limits(&trimmer(project), 0);
-    match carry_out(parts, &patterns, None, &limits) {
-        Ok(_) => Ok((patterns, letters)),
-        Err(ReplayFault::CutTooLong { length, .. }) => {
-            let longest = limits.longest_cut.unwrap_or_default();
-            Err(KeptFault::CutTooLong(length, longest))
-        }
-        Err(fault) => Err(KeptFault::OutOfForm(fault.to_string())),
-    }
+}
+
+/// How many whole kits the patterns make.
+fn kits_in(patterns: &[Pattern], parts: &[Part]) -> u32 {
+    let Some(kit) = parts.iter().position(|it| it.per_kit > 0) else { return 0 };
+    let made = patterns.iter().fold(0, |sum: u32, pattern| {
+        let leaves = pattern.tree.placements(pattern.sheet).into_iter();
+        let mine = leaves
+            .filter(|it| matches!(it.leaf, Leaf::Part { part, .. } if part == kit));
+        let each = u32::try_from(mine.count()).unwrap_or(u32::MAX);
+        sum.saturating_add(each.saturating_mul(pattern.copies))
+    });
+    made / parts[kit].per_kit
+}
+
+fn sheets_of(patterns: &[Pattern]) -> u32 {
+    patterns.iter().fold(0, |sum, it| sum.saturating_add(it.copies))
 }

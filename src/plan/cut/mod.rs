@@ -142,7 +142,7 @@ pub(crate) fn cuts(
 ) -> Vec<PaperCut> {
     let mut demand = demand::demand(project, uses, kits, notes);
     // Plans that were kept, and the letters that were printed with them.
-    let followed = follow::kept_patterns(project, &mut demand, wishes, notes);
+    let followed = follow::kept_patterns(project, &mut demand, wishes, kits, notes);
     let papers = demand.into_iter().zip(followed);
     papers
         .filter_map(|(paper, kept)| {

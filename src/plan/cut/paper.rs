@@ -42,6 +42,7 @@ pub(crate) struct Bench {
 }
 
 /// What a search found out about a plan.
+#[derive(Clone, Copy)]
 pub(crate) struct Known {
     pub(crate) bound: Bound,
     pub(crate) proven: bool,
@@ -78,7 +79,7 @@ pub(crate) fn cut_paper(
         budget: wishes.budget,
     };
     if let Some(patterns) = followed {
-        return held(project, paper, follow(&bench, patterns), notes);
+        return held(project, paper, follow(&bench, patterns, wishes.alike), notes);
     }
 
     // Search for the fewest sheets.
