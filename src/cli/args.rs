@@ -26,11 +26,9 @@ pub(crate) struct Arguments {
 #[derive(Debug, Subcommand)]
 pub(crate) enum Command {
     /// Make a handout from a description.
-    #[command(
-        after_help = "Examples:\n  leafwright make harbour.yaml\n  \
+    #[command(after_help = "Examples:\n  leafwright make harbour.yaml\n  \
                             leafwright make harbour.yaml --for travel --page a5\n  \
-                            leafwright make harbour.yaml --kits 12 -o table.pdf"
-    )]
+                            leafwright make harbour.yaml --kits 12 -o table.pdf")]
     Make(Make),
     /// Say everything that is wrong with a description; write nothing.
     Check(Check),

@@ -107,7 +107,8 @@ pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
         message: format!("`{}` can't be written: {fault}", path.display()),
         hint: "name another file with -o".to_owned(),
     };
-    let name = path.file_name().ok_or_else(|| fail(&io::Error::other("it has no name")))?;
+    let name =
+        path.file_name().ok_or_else(|| fail(&io::Error::other("it has no name")))?;
     let mut part = std::ffi::OsString::from(".");
     part.push(name);
     part.push(format!(".{}.part", std::process::id()));

@@ -1,6 +1,5 @@
 //! Notes on a description, written to the messages.
 
-
 use crate::cli::args::{Described, Messages};
 use crate::cli::files::{self, DiskFolder};
 use crate::cli::{Halt, Streams};
@@ -34,8 +33,7 @@ pub(crate) fn planned(
     let mut notes = read.notes;
     let kept = files::kept(&described.description);
     let planned = read.value.map(|project| {
-        let options =
-PlanOptions {
+        let options = PlanOptions {
             kits: described.kits,
             reader,
             kept,

@@ -73,7 +73,7 @@ fn blocks(text: &mut String, all: &[Block]) {
 
 fn rows(text: &mut String, table: &Table) {
     let heads: Vec<String> = table.columns.iter().map(|it| words(&it.head)).collect();
-    let cells = table.rows.iter().map(|it| it.iter().map(|it| words(it)).collect());
+    let cells = table.rows.iter().map(|it| it.iter().map(words).collect());
     let all: Vec<Vec<String>> = std::iter::once(heads).chain(cells).collect();
     let width = |at: usize| {
         let cells = all.iter().filter_map(|it| it.get(at));

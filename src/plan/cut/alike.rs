@@ -108,16 +108,16 @@ fn on_one_sheet(
 
 /// The parts for so many kits.
 pub(crate) fn parts_of(parts: &[Part], kits: u32) -> Vec<Part> {
-    let counted = parts.iter().map(|part| Part {
-        count: part.per_kit.saturating_mul(kits),
-        ..part.clone()
-    });
+    let counted = parts
+        .iter()
+        .map(|part| Part { count: part.per_kit.saturating_mul(kits), ..part.clone() });
     counted.collect()
 }
 
 /// What a plan takes.
 pub(crate) fn toil(cut: &PaperCut) -> Toil {
-    let sheets = cut.patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.copies));
+    let sheets =
+        cut.patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.copies));
     let steps = u32::try_from(cut.schedule.steps.len()).unwrap_or(u32::MAX);
     Toil { sheets, marks: cut.schedule.marks, steps }
 }

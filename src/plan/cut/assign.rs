@@ -66,7 +66,8 @@ pub(crate) fn parts_in_patterns(
         let parts = [&as_they_are, &most_first, &fewest_first];
         parts.map(|parts| (patterns, parts))
     });
-    let ways = orders.map(|(patterns, open)| named_in_order(patterns, open, merged, parts));
+    let ways =
+        orders.map(|(patterns, open)| named_in_order(patterns, open, merged, parts));
     ways.min_by_key(Vec::len).unwrap_or_default()
 }
 

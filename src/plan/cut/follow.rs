@@ -182,8 +182,8 @@ fn kits_in(patterns: &[Pattern], parts: &[Part]) -> u32 {
     let Some(kit) = parts.iter().position(|it| it.per_kit > 0) else { return 0 };
     let made = patterns.iter().fold(0, |sum: u32, pattern| {
         let leaves = pattern.tree.placements(pattern.sheet).into_iter();
-        let mine = leaves
-            .filter(|it| matches!(it.leaf, Leaf::Part { part, .. } if part == kit));
+        let mine =
+            leaves.filter(|it| matches!(it.leaf, Leaf::Part { part, .. } if part == kit));
         let each = u32::try_from(mine.count()).unwrap_or(u32::MAX);
         sum.saturating_add(each.saturating_mul(pattern.copies))
     });

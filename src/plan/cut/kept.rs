@@ -138,7 +138,9 @@ impl KeptFault {
                 longest.show(unit)
             ),
             Self::NotAlike(ways) => {
-                format!("the kept plan cuts sheets in {ways} ways, and they are to be alike")
+                format!(
+                    "the kept plan cuts sheets in {ways} ways, and they are to be alike"
+                )
             }
         }
     }
@@ -205,9 +207,11 @@ impl Kept {
     #[must_use]
     pub fn beside(mut self, older: Self) -> Self {
         let described = |one: &KeptPaper, other: &KeptPaper| {
-            let same = one.parts.iter().zip(&other.parts).all(|(one, other)| {
-                one.name == other.name && one.size == other.size
-            });
+            let same = one
+                .parts
+                .iter()
+                .zip(&other.parts)
+                .all(|(one, other)| one.name == other.name && one.size == other.size);
             one.paper == other.paper && one.parts.len() == other.parts.len() && same
         };
         for paper in older.papers {
@@ -297,7 +301,8 @@ impl Kept {
     ) -> Result<(Vec<Pattern>, Vec<String>), KeptFault> {
         let name = &project.papers[paper.0].name.words;
         let mut first = KeptFault::NoSuchPaper(name.clone());
-        for (index, kept) in self.papers.iter().filter(|it| it.paper == *name).enumerate() {
+        for (index, kept) in self.papers.iter().filter(|it| it.paper == *name).enumerate()
+        {
             match kept.patterns_for(project, parts, sheets) {
                 Ok(patterns) => return Ok(patterns),
                 Err(fault) if index == 0 => first = fault,
