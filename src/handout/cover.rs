@@ -37,7 +37,8 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     if !shares.is_empty() {
         blocks.push(Block::Paragraph(Tone::Body, shares));
     }
-    if let Some(by) = &project.handed_out_by {
+    let asks = w.template.hands == Hands::Reader;
+    if let Some(by) = project.handed_out_by.as_ref().filter(|_| asks) {
         let name = w.user(&by.name);
         let text = match &by.reach {
             Some(reach) => {

@@ -2,7 +2,7 @@
 
 use leafwright::geom::{Length, Size};
 use leafwright::plan::cut::{
-    BUDGET, Kind, Limits, Problem, Replayed, SheetKind, Solution, replay, solve,
+    BUDGET, How, Kind, Limits, Problem, Replayed, SheetKind, Solution, replay, solve,
 };
 
 /// No limits but a half-inch offcut.
@@ -176,6 +176,15 @@ fn a_pattern_that_stands_upright_is_never_turned() {
 }
 
 #[test]
+fn large_parts_that_cannot_share_a_sheet_prove_the_number() {
+    // Seven parts just over half a sheet each way: a quarter of the area each.
+    let (solution, replayed) =
+        cut(&quarters((24, 24), &[(13, 13, true, 7), (5, 9, true, 3)]));
+    assert_eq!((replayed.sheets, solution.proven), (7, true));
+    assert_eq!(solution.bound.how, How::Pairs);
+}
+
+#[test]
 fn no_cut_is_longer_than_the_trimmer() {
     // A3 on a 12 in trimmer: the first cut must run across the short side.
     let sheet = Size::new(Length::mm(297), Length::mm(420));
@@ -209,7 +218,7 @@ fn no_more_turns_than_allowed() {
         (48, 48),
         &[(17, 22, true, 3), (9, 13, true, 4), (5, 20, false, 2), (7, 7, false, 6)],
     );
-    for stages in [2, 3, 4] {
+    for stages in [0, 1, 2, 3, 4] {
         problem.limits.stages = Some(stages);
         let (_, replayed) = cut(&problem);
         assert!(replayed.sheets <= 3, "{stages} turns: {} sheets", replayed.sheets);

@@ -116,8 +116,8 @@ fn sheets(problem: &Problem) -> (u32, Solution) {
 #[test]
 fn what_was_one_sheet_is_never_said_not_to_fit() {
     let mut dice = Dice(5_550_001);
-    for round in 0..300 {
-        let pieces = 3 + usize::from(dice.roll(9));
+    for round in 0..60 {
+        let pieces = 3 + usize::from(dice.roll(18));
         let mut problem = problem((1, 1), &[]);
         problem.sheets[0].size = Size::new(Length::inch(12, 1), Length::inch(12, 1));
         problem.kinds = cut_up(&mut dice, (192, 192), pieces);

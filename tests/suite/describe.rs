@@ -101,10 +101,10 @@ fn a_demo_comes_to_what_it_says() {
 }
 
 /// A description with all that it takes to place layers.
-const STOCK: &str = "title: Lantern Walk
+const STOCK: &str = "title: Meadow Days
 unit: in
 papers:
-  lanterns: {sheet: 8 x 8 in, faces: {rows: {runs: up}, dots: {runs: any}}}
+  meadow: {sheet: 8 x 8 in, faces: {rows: {runs: up}, dots: {runs: any}}}
   oat: {kind: cardstock, sheet: letter}
 bases:
   note: {format: a2-us, bought: {pack: 12, with: envelopes}}
@@ -114,7 +114,7 @@ bases:
 fn a_mat_is_larger_all_round_and_shares_the_middle() {
     let project = sound(&format!(
         "{STOCK}pieces:
-  tile: {{of: lanterns, size: 2 x 3 in}}
+  tile: {{of: meadow, size: 2 x 3 in}}
   frame: {{of: oat, size: {{around: tile, border: 1/8 in}}}}
   larger: {{of: oat, size: {{around: frame, border: 1/8 in}}}}
 cards:
@@ -140,8 +140,8 @@ cards:
 fn layers_can_be_placed_in_every_way() {
     let project = sound(&format!(
         "{STOCK}pieces:
-  sash: {{of: lanterns, size: 5 1/2 x 2 in}}
-  tile: {{of: lanterns, size: 1 x 1 in}}
+  sash: {{of: meadow, size: 5 1/2 x 2 in}}
+  tile: {{of: meadow, size: 1 x 1 in}}
 cards:
   - name: One
     stands: wide
@@ -181,12 +181,12 @@ cards:
 fn her_own_way_of_cutting_is_read_step_by_step() {
     let project = sound(&format!(
         "{STOCK}pieces:
-  sash: {{of: lanterns, size: 5 1/2 x 2 in, count: 1}}
-  ribbon: {{of: lanterns, size: 5 1/2 x 1 1/4 in, count: 2}}
-  tile: {{of: lanterns, size: 2 3/4 x 3 1/2 in, count: 2}}
-  banner: {{of: lanterns, size: 2 1/2 x 5 1/2 in, count: 1, pattern: any way}}
+  sash: {{of: meadow, size: 5 1/2 x 2 in, count: 1}}
+  ribbon: {{of: meadow, size: 5 1/2 x 1 1/4 in, count: 2}}
+  tile: {{of: meadow, size: 2 3/4 x 3 1/2 in, count: 2}}
+  banner: {{of: meadow, size: 2 1/2 x 5 1/2 in, count: 1, pattern: any way}}
 cutting:
-  lanterns:
+  meadow:
     - {{trim to: 5 1/2 in wide, other part: side}}
     - {{cut off: 2 in high, for: sash}}
     - {{cut off: 1 1/4 in high, for: ribbon, times: 2}}

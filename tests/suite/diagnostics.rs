@@ -124,7 +124,7 @@ fn every_message_is_a_phrase_with_a_cure() {
 
 #[test]
 fn a_message_marks_its_place_and_offers_the_cure() {
-    let text = "title: Lantern Walk
+    let text = "title: Meadow Days
 unit: in
 papers:
   oat: {kind: cardstock, sheet: letter}
@@ -186,7 +186,7 @@ fn eight_faults_of_a_file_are_reported_together() {
 #[test]
 fn the_traps_of_yaml_are_told_in_plain_words() {
     for (text, said) in [
-        ("title:Lantern Walk\nunit: in", "1:6: a space is missing after this colon"),
+        ("title:Meadow Days\nunit: in", "1:6: a space is missing after this colon"),
         ("title: A\nunit:in", "2:5: a space is missing after this colon"),
         ("title: 'Don't go'", "1:13: the single quote before this closes the words"),
         ("title: \"A\" walk", "1:12: something follows the closing quote"),

@@ -17,7 +17,7 @@ fn set(kits: u32) -> Project {
     project.kits = kits;
     project.spares = Spares::Kits(0);
     project.papers.push(paper("oat", size(136, 176), &[Runs::Any]));
-    project.papers.push(paper("dusk", size(0, 0), &[Runs::Any]));
+    project.papers.push(paper("slate", size(0, 0), &[Runs::Any]));
     project.papers[2].stock = Stock::Scraps(size(48, 48), Site::default());
     project.bases[0].from = BaseFrom::Made(PaperId(1));
     project.pieces = vec![

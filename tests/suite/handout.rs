@@ -116,7 +116,7 @@ fn figures(document: &Document) -> Vec<&Figure> {
             Block::Figure(figure) | Block::Beside(figure, _) => all.push(figure),
             Block::Figures(figures) => all.extend(figures),
             Block::Steps(steps) => {
-                all.extend(steps.iter().filter_map(|it| it.figure.as_ref()))
+                all.extend(steps.iter().filter_map(|it| it.figure.as_ref()));
             }
             _ => {}
         }
@@ -291,7 +291,7 @@ fn layers_pulled_apart_lie_within_their_drawing() {
     assert_eq!(
         apart.alt,
         "The layers of Thank you pulled apart; from the base upwards: sash and label \
-         “Thank you, neighbour”."
+         “With thanks, all of us”."
     );
     for mark in &apart.drawing.marks {
         let (Mark::Area { rect, .. } | Mark::Line { along: rect, .. }) = mark else {

@@ -6,24 +6,24 @@ use crate::diagnostics::read;
 use leafwright::project::keys::{self, GROUPS, Key};
 
 /// Names for the examples of the table to refer to.
-const STOCK: &str = "title: Lantern Walk
+const STOCK: &str = "title: Meadow Days
 unit: in
 papers:
-  lanterns: {sheet: 12 x 12 in, faces: {rows: {runs: up}, dots: {runs: any}}}
+  meadow: {sheet: 12 x 12 in, faces: {rows: {runs: up}, dots: {runs: any}}}
   oat: {kind: cardstock, sheet: letter}
-  dusk: {kind: cardstock, scraps: at least 4 x 4 in}
+  slate: {kind: cardstock, scraps: at least 4 x 4 in}
 tools:
   scissors: {kind: scissors}
   tape runner: {kind: tape}
-  evening words: {kind: stamp set}
-  dusk ink: {kind: ink pad}
+  kind words: {kind: stamp set}
+  plum ink: {kind: ink pad}
 bases:
   note: {format: a2-us, bought: {pack: 12, with: envelopes}}
 pieces:
-  sash: {of: lanterns, size: 5 1/2 x 2 in}
-  ribbon: {of: lanterns, size: 5 1/2 x 1 1/4 in}
-  rail: {of: lanterns, size: 5 x 1 in}
-  tile: {of: lanterns, size: 1 x 1 in}
+  sash: {of: meadow, size: 5 1/2 x 2 in}
+  ribbon: {of: meadow, size: 5 1/2 x 1 1/4 in}
+  rail: {of: meadow, size: 5 x 1 in}
+  tile: {of: meadow, size: 1 x 1 in}
 greetings:
   thanks: {words: Thank you, label: {cut: 2 x 1 in}, of: oat}
 ";
@@ -68,7 +68,7 @@ fn around(group: &str, key: &Key) -> String {
         "all but" => format!("{STOCK}done ahead: {{kit: {{KEY}}}}\n"),
         "cut by" => format!("{STOCK}cut by: {{KEY}}\n"),
         "step" => format!(
-            "{STOCK}cutting:\n  lanterns: [{{trim to: 9 in wide, other part: side}}, {{{step}}}]\n"
+            "{STOCK}cutting:\n  meadow: [{{trim to: 9 in wide, other part: side}}, {{{step}}}]\n"
         ),
         "paper" if ["sheet", "sheets", "scraps"].contains(&name) => {
             within("papers", "  mist: {KEY}\n")

@@ -162,7 +162,7 @@ fn all_words_of_a_document_are_printed() {
         let laid = laid(&sample_pages::handout(), size, false);
         let all: String = laid.pages.iter().map(|it| said(it) + " ").collect();
         for words in [
-            "Lantern Walk",
+            "Meadow Days",
             "efficient fluffy offices",
             "CAUTION",
             "strip of oat cardstock, 2 3/4 × 11 in",
@@ -218,7 +218,7 @@ fn a_character_that_no_face_has_is_an_error_with_its_place() {
     let mut document = sample_pages::handout();
     let site = leafwright::source::Site { file: 0, start: 7, end: 9 };
     document.sections[0].title =
-        vec![Inline { site: Some(site), ..Inline::plain("Lantern \u{624b} Walk") }];
+        vec![Inline { site: Some(site), ..Inline::plain("Meadow \u{624b} Days") }];
     let outcome = lay_out(&mut Press::new(), &document, &PageSetup::default());
     assert!(outcome.has_errors());
     let note = &outcome.notes[0];

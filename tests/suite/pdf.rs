@@ -97,7 +97,7 @@ fn text_is_read_in_order_and_with_its_fractions() {
     let read = read();
     let first = read.text(0);
     let order = [
-        "Lantern Walk",
+        "Meadow Days",
         "for an evening at the table",
         "Thank you",
         "efficient fluffy offices. Read on at the cut plan, where every piece has a letter",
@@ -122,7 +122,7 @@ fn text_is_read_in_order_and_with_its_fractions() {
 
 #[test]
 fn the_file_says_what_it_is() {
-    let info = PdfInfo { author: Some("The Tuesday table".into()), ..PdfInfo::default() };
+    let info = PdfInfo { author: Some("The harvest table".into()), ..PdfInfo::default() };
     let read = Read::new(&bytes_of(&PageSetup::default(), &info));
     let catalog = read.document.catalog().unwrap();
     assert_eq!(catalog.get(b"Lang").unwrap().as_str().unwrap(), b"en");
@@ -132,8 +132,8 @@ fn the_file_says_what_it_is() {
     let marked = read.dict(catalog.get(b"MarkInfo").unwrap());
     assert!(marked.get(b"Marked").unwrap().as_bool().unwrap());
     let about = read.dict(read.document.trailer.get(b"Info").unwrap());
-    assert_eq!(about.get(b"Title").unwrap().as_str().unwrap(), b"Lantern Walk");
-    assert_eq!(about.get(b"Author").unwrap().as_str().unwrap(), b"The Tuesday table");
+    assert_eq!(about.get(b"Title").unwrap().as_str().unwrap(), b"Meadow Days");
+    assert_eq!(about.get(b"Author").unwrap().as_str().unwrap(), b"The harvest table");
     let metadata = catalog.get(b"Metadata").unwrap().as_reference().unwrap();
     let xmp = read.document.get_object(metadata).unwrap().as_stream().unwrap();
     let xmp = String::from_utf8(xmp.content.clone()).unwrap();
@@ -141,8 +141,8 @@ fn the_file_says_what_it_is() {
         "<pdfuaid:part>1</pdfuaid:part>",
         "<pdfaid:part>2</pdfaid:part>",
         "<pdfaid:conformance>A</pdfaid:conformance>",
-        ">Lantern Walk</rdf:li>",
-        "<rdf:li>The Tuesday table</rdf:li>",
+        ">Meadow Days</rdf:li>",
+        "<rdf:li>The harvest table</rdf:li>",
     ] {
         assert!(xmp.contains(line), "no {line}");
     }

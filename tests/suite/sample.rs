@@ -39,8 +39,8 @@ pub(crate) fn orchard() -> Project {
         about: Some(text("Five cards from the trees behind the village hall.")),
         edition: Some(text("First printing")),
         handed_out_by: Some(HandedOutBy {
-            name: text("The Thursday table"),
-            reach: Some(text("the slip in your bag")),
+            name: text("The harvest table"),
+            reach: Some(text("the note on the tea urn")),
         }),
         kits: 12,
         papers: vec![orchard, oat],
@@ -115,7 +115,7 @@ fn late() -> LateCut {
 }
 
 fn greetings() -> Vec<Greeting> {
-    let words = ["Thank you, neighbour", "Hello", "Well done", "Get well soon"];
+    let words = ["With thanks, all of us", "Hello", "Well done", "Get well soon"];
     let all = words.into_iter().map(|words| Greeting {
         words: text(words),
         stamped: Some(size(28, 8)),
@@ -156,8 +156,8 @@ fn cards() -> Vec<Card> {
             Layer { up: from(Side::Bottom, 18), ..raised(0) },
         ],
     );
-    thanks.inside = stamped("You made our week");
-    thanks.tips = vec![text("Leave a line of the base showing below the sash.")];
+    thanks.inside = stamped("You made our autumn");
+    thanks.tips = vec![text("Keep the sash clear of the fold while the tape grips.")];
     let gap = Length::inch(1, 8);
     let mut hello = card(
         "Hello",

@@ -25,7 +25,7 @@ pub(crate) fn figure(drawing: Drawing, caption: &str) -> Figure {
 
 fn foot() -> Foot {
     Foot {
-        left: "Lantern Walk, edition 2".into(),
+        left: "Meadow Days, edition 2".into(),
         page_of: "Page {page} of {pages}".into(),
         continued: "continued".into(),
         scale: "Scale {scale}".into(),
@@ -45,7 +45,7 @@ pub(crate) fn supplies(rows: usize) -> Table {
         ("24", "foam squares, 1/4 in", ""),
         (
             "1",
-            "scrap of dusk cardstock",
+            "scrap of slate cardstock",
             "at least 2 3/4 × 1 1/2 in, for the mat behind Thank you",
         ),
     ];
@@ -120,7 +120,7 @@ fn card(title: &str, tall: bool) -> Vec<Block> {
                 ),
                 step(
                     2,
-                    "Stamp the greeting in dusk ink on the label and let it dry for a minute.",
+                    "Stamp the greeting in plum ink on the label and let it dry for a minute.",
                     "",
                     None,
                 ),
@@ -130,7 +130,7 @@ fn card(title: &str, tall: bool) -> Vec<Block> {
                     "",
                     None,
                 ),
-                step(4, "Write inside: You made our week.", "", None),
+                step(4, "Write inside: You made our autumn.", "", None),
             ])],
         ),
     ]
@@ -153,11 +153,11 @@ pub(crate) fn handout() -> Document {
                 scale: ScaleWish::Shared(2),
                 says_scale: true,
             });
-    let mut quoted = Inline::plain("Thank you, neighbour");
+    let mut quoted = Inline::plain("With thanks, all of us");
     quoted.look = Look::Quoted;
     let cover = section(
         "cover",
-        "Lantern Walk",
+        "Meadow Days",
         vec![
             Block::Paragraph(
                 Tone::Lead,
@@ -260,7 +260,7 @@ pub(crate) fn handout() -> Document {
         ],
     );
     Document {
-        title: "Lantern Walk".into(),
+        title: "Meadow Days".into(),
         language: "en".into(),
         foot: foot(),
         sections: vec![cover, need, cut, cards, check],
@@ -282,8 +282,8 @@ pub(crate) fn long(times: usize) -> Document {
 
 /// Every block with names of forty characters and more, and too little room.
 pub(crate) fn crowded() -> Document {
-    let long = "Grandmother’s bluegreen lantern-walk ribbon";
-    let word = "Lanternwalkribbonbluegreengrandmotherspaper";
+    let long = "Grandmother’s bluegreen meadw-walk ribbon";
+    let word = "Meadowwalkribbonbluegreengrandmotherspaper";
     let mut sheet = cut_plan();
     for mark in &mut sheet.marks {
         if let Mark::Name { long: slot, .. } = mark {

@@ -94,3 +94,21 @@ fn tidying_keeps_every_part_and_never_adds_a_mark() {
     }
     assert!(saved > 0, "tidying gains nothing");
 }
+
+#[test]
+fn a_chain_of_ten_thousand_cuts_is_tidied_within_its_budget() {
+    let l = |n| Length::inch(n, 64);
+    let (mut tree, mut width, mut height) = (Tree::part(0), l(1), l(1));
+    for idx in 0..10_000 {
+        let (axis, extent) = match idx % 2 {
+            0 => (Axis::Upright, &mut width),
+            _ => (Axis::Level, &mut height),
+        };
+        *extent += l(1 + idx % 7);
+        tree = Tree::cut(axis, l(1 + idx % 7), Tree::part(1), tree);
+    }
+    let pattern = Pattern { sheet: Size::new(width, height), tree, copies: 1 };
+    let found = tidy(std::slice::from_ref(&pattern), &[true; 2], &TRIMMER, 500_000);
+    let better = Pattern { tree: found.trees[0].clone(), ..pattern.clone() };
+    assert_eq!(kept(&better), kept(&pattern));
+}

@@ -84,8 +84,8 @@ pub static OWN_PIECE_OTHER_PAPER: Rule = Rule {
     severity: Severity::Error,
     what: "A step is for a piece that is not cut from this paper, or that no card needs.",
     why: "The steps of a paper can only make pieces that are described as `of:` this paper and are used.",
-    example: "sash: {of: oat, size: 2 x 1 in}\ncutting: {lanterns: [{cut off: 1 in high, for: sash}]}",
-    cure: "sash: {of: lanterns, size: 2 x 1 in}",
+    example: "sash: {of: oat, size: 2 x 1 in}\ncutting: {meadow: [{cut off: 1 in high, for: sash}]}",
+    cure: "sash: {of: meadow, size: 2 x 1 in}",
 };
 
 /// A piece would lie across the pattern of its paper.
@@ -94,7 +94,7 @@ pub static OWN_PIECE_TURNED: Rule = Rule {
     severity: Severity::Error,
     what: "A piece would lie across the pattern of its paper.",
     why: "Width and height are exchanged on the sheet, so that the pattern would lie on its side. Cut the other way, or say that the piece may lie any way.",
-    example: "lanterns: {faces: {rows: {runs: up}}}\nsash: {size: 2 x 1 in}\n- {cut off: 2 in high, for: sash}   # 1 in wide",
+    example: "meadow: {faces: {rows: {runs: up}}}\nsash: {size: 2 x 1 in}\n- {cut off: 2 in high, for: sash}   # 1 in wide",
     cure: "- {cut off: 1 in high, for: sash}   # 2 in wide",
 };
 

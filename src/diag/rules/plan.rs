@@ -47,8 +47,8 @@ pub static LAYER_DOES_NOT_REACH: Rule = Rule {
     severity: Severity::Error,
     what: "A layer that is to go from edge to edge is too short, or lies so that it misses an edge.",
     why: "A bare line at the side looks like a mistake. Make the piece as long as the front, or longer with `trim flush: true`, or leave `edge to edge` out.",
-    example: "sash: {of: lanterns, size: 5 x 2 in} … {piece: sash, edge to edge: true}   # the front is 5 1/2 in wide",
-    cure: "sash: {of: lanterns, size: 5 1/2 x 2 in}",
+    example: "sash: {of: meadow, size: 5 x 2 in} … {piece: sash, edge to edge: true}   # the front is 5 1/2 in wide",
+    cure: "sash: {of: meadow, size: 5 1/2 x 2 in}",
 };
 
 /// Layers are placed by one another in a circle, so that none has a place.

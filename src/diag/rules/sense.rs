@@ -96,8 +96,8 @@ pub static PIECE_LARGER_THAN_SHEET: Rule = error(
     "piece-larger-than-sheet",
     "A piece is larger than every sheet of its paper.",
     "It can't be cut from it in any way that its pattern allows.",
-    "sash: {of: lanterns, size: 9 x 2 in}",
-    "sash: {of: lanterns, size: 8 x 2 in}",
+    "sash: {of: meadow, size: 9 x 2 in}",
+    "sash: {of: meadow, size: 8 x 2 in}",
 );
 
 /// A card base is larger than every sheet of its paper when it lies open.
@@ -159,7 +159,7 @@ pub static LABEL_ON_PATTERN: Rule = advice(
     "label-on-pattern",
     "A label is cut from patterned paper.",
     "Stamped words are hard to read on a pattern. Take a plain paper.",
-    "of: lanterns",
+    "of: meadow",
     "of: oat",
 );
 
@@ -213,6 +213,6 @@ pub static NOTHING_TO_MAKE: Rule = error(
     "nothing-to-make",
     "The description has no cards, and no piece with a count.",
     "There is nothing to plan. Add cards, or give pieces a `count`.",
-    "title: Lantern Walk",
+    "title: Meadow Days",
     "pieces: {tile: {of: oat, size: 1 x 1 in, count: 20}}",
 );

@@ -57,8 +57,8 @@ pub static WRONG_INDENT: Rule = error(
     "wrong-indent",
     "A line is indented too far or too little.",
     "What belongs together starts in the same column. Line it up with its neighbours.",
-    "papers:\n  oat: {}\n dusk: {}",
-    "papers:\n  oat: {}\n  dusk: {}",
+    "papers:\n  oat: {}\n slate: {}",
+    "papers:\n  oat: {}\n  slate: {}",
 );
 
 /// A quote is opened and never closed.
@@ -66,8 +66,8 @@ pub static UNCLOSED_QUOTE: Rule = error(
     "unclosed-quote",
     "A quote is opened and never closed.",
     "Everything after it is read as words. Close it on the same line; an apostrophe inside single quotes is written twice.",
-    "title: \"Lantern Walk",
-    "title: \"Lantern Walk\"",
+    "title: \"Meadow Days",
+    "title: \"Meadow Days\"",
 );
 
 /// A bracket or brace is opened and never closed.
@@ -84,8 +84,8 @@ pub static COLON_IN_WORDS: Rule = error(
     "colon-in-words",
     "A colon inside words ends them.",
     "A colon with a space after it divides a key from its value. Put the words in quotes.",
-    "title: Lanterns: a walk",
-    "title: \"Lanterns: a walk\"",
+    "title: Meadows: a day out",
+    "title: \"Meadows: a day out\"",
 );
 
 /// A comma inside braces or brackets ends the words.
@@ -93,8 +93,8 @@ pub static COMMA_IN_BRACES: Rule = error(
     "comma-in-braces",
     "A comma inside braces or brackets ends the words.",
     "Between braces a comma divides one key from the next. Put the words in quotes, or on a line of their own.",
-    "inside: {words: Thank you, neighbour}",
-    "inside: {words: \"Thank you, neighbour\"}",
+    "inside: {words: With thanks, all of us}",
+    "inside: {words: \"With thanks, all of us\"}",
 );
 
 /// The value starts with `#`, and so is a remark.
@@ -148,7 +148,7 @@ pub static MISSING_KEY: Rule = error(
     "A key that is needed is missing.",
     "There is no sensible value to assume for it.",
     "sash: {size: 5 1/2 x 2 in}",
-    "sash: {of: lanterns, size: 5 1/2 x 2 in}",
+    "sash: {of: meadow, size: 5 1/2 x 2 in}",
 );
 
 /// A list stands where words belong, or the other way round.
@@ -156,8 +156,8 @@ pub static WRONG_SHAPE: Rule = error(
     "wrong-shape",
     "A list stands where words belong, or the other way round.",
     "Each key takes words, a list (`[a, b]` or lines with dashes), or keys of its own (`{a: b}` or indented lines).",
-    "title: [Lantern, Walk]",
-    "title: Lantern Walk",
+    "title: [Meadow, Days]",
+    "title: Meadow Days",
 );
 
 /// A key has no value.
@@ -166,7 +166,7 @@ pub static EMPTY_VALUE: Rule = error(
     "A key has no value.",
     "Give it one or leave the key out.",
     "title:",
-    "title: Lantern Walk",
+    "title: Meadow Days",
 );
 
 /// A key has no effect on this kind of thing.

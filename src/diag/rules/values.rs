@@ -154,8 +154,8 @@ pub static UNKNOWN_NAME: Rule = error(
     "unknown-name",
     "There is nothing of this name.",
     "The name must be written as it is where the thing is described.",
-    "sash: {of: lantern, size: 1 x 2 in}",
-    "sash: {of: lanterns, size: 1 x 2 in}",
+    "sash: {of: meadw, size: 1 x 2 in}",
+    "sash: {of: meadow, size: 1 x 2 in}",
 );
 
 /// Two things have the same name.

@@ -197,7 +197,7 @@ impl Hands<'_> {
             }
             let turns = turns + u32::from(last != Some(cut.axis));
             if !only_trims(&cut.first, &cut.second)
-                && self.limits.stages.is_some_and(|most| u32::from(most) < turns)
+                && self.limits.stages.is_some_and(|most| u32::from(most).max(2) < turns)
             {
                 return Err(ReplayFault::TooManyTurns { pattern, turns });
             }

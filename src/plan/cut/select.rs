@@ -17,6 +17,9 @@ use crate::project::Trimmer;
 /// Search steps that suit a plan of a few sheets: well under a second.
 pub const TIDY_BUDGET: u64 = 8_000_000;
 
+/// More parts than this are not rearranged together.
+const MOST_ITEMS: usize = 300;
+
 /// What a cut, an extent and chance weigh when parts are rearranged, by round.
 const TASTES: [(u32, u32, u32); 6] =
     [(4, 3, 0), (3, 6, 3), (6, 1, 4), (1, 4, 6), (2, 2, 12), (1, 8, 2)];
@@ -151,7 +154,7 @@ impl<'a> Work<'a> {
 
     /// Whole plates first, then pairs of children, those with most parts first.
     fn regions(&self, flat: &Flat) -> Vec<Region> {
-        let mut items: Vec<Vec<Item>> = vec![Vec::new(); flat.rows.len()];
+        let mut items: Vec<Option<Vec<Item>>> = vec![None; flat.rows.len()];
         for idx in (0..flat.rows.len()).rev() {
             let row = &flat.rows[idx];
             let all: Vec<usize> = (0..row.children.len()).collect();
@@ -161,7 +164,9 @@ impl<'a> Work<'a> {
         for (idx, row) in flat.rows.iter().enumerate() {
             let n = row.children.len();
             let mut add = |children: Vec<usize>| {
-                let items = self.items(flat, idx, &children, &items);
+                let Some(items) = self.items(flat, idx, &children, &items) else {
+                    return;
+                };
                 let along: Length = children.iter().map(|&it| row.children[it].0).sum();
                 let room = match row.axis {
                     Axis::Upright => Size::new(along, row.size.height),
@@ -186,19 +191,20 @@ impl<'a> Work<'a> {
         regions
     }
 
-    /// The parts and offcuts that some children of a row yield.
+    /// The parts and offcuts that some children of a row yield; `None` if they are
+    /// too many to be rearranged.
     fn items(
         &self,
         flat: &Flat,
         row: usize,
         children: &[usize],
-        below: &[Vec<Item>],
-    ) -> Vec<Item> {
+        below: &[Option<Vec<Item>>],
+    ) -> Option<Vec<Item>> {
         let Size { width, height } = flat.rows[row].size;
         let mut items = Vec::new();
         for &child in children {
             match flat.rows[row].children[child] {
-                (_, Child::Plate(plate)) => items.extend(&below[plate]),
+                (_, Child::Plate(plate)) => items.extend(below[plate].as_ref()?),
                 (_, Child::Leaf(Leaf::Waste)) => {}
                 (at, Child::Leaf(leaf)) => {
                     let size = match flat.rows[row].axis {
@@ -213,7 +219,10 @@ impl<'a> Work<'a> {
                     items.push(Item { size, free, leaf });
                 }
             }
+            if items.len() > MOST_ITEMS {
+                return None;
+            }
         }
-        items
+        Some(items)
     }
 }

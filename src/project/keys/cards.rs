@@ -14,7 +14,7 @@ pub(super) static PIECE: Group = Group {
             Takes::Name("paper"),
             UNLESS_LIKE,
             "The paper it is cut from.",
-            "lanterns",
+            "meadow",
         ),
         key(
             "size",
@@ -143,9 +143,9 @@ pub(super) static GREETING: Group = Group {
             Takes::Name("tool"),
             "",
             "The set the stamp is in.",
-            "evening words",
+            "kind words",
         ),
-        key("ink", Takes::Name("tool"), "", "The ink it is stamped in.", "dusk ink"),
+        key("ink", Takes::Name("tool"), "", "The ink it is stamped in.", "plum ink"),
         key(
             "label",
             Takes::Any(&[Takes::Name("tool"), Takes::Group("label")]),
@@ -159,7 +159,7 @@ pub(super) static GREETING: Group = Group {
             Takes::Group("mat"),
             "",
             "A mat under the label.",
-            "{of: dusk, border: 1/8 in}",
+            "{of: slate, border: 1/8 in}",
         ),
         key(
             "like",
@@ -190,7 +190,7 @@ pub(super) static MAT: Group = Group {
     name: "mat",
     a: "a mat",
     keys: &[
-        key("of", Takes::Name("paper"), "needed", "What it is cut from.", "dusk"),
+        key("of", Takes::Name("paper"), "needed", "What it is cut from.", "slate"),
         key("border", Takes::Length, "needed", "How much shows all round.", "1/16 in"),
     ],
 };
@@ -243,9 +243,9 @@ pub(super) static INSIDE: Group = Group {
             Takes::Words,
             "",
             "The words to stamp or write there.",
-            "You made our week",
+            "You made our autumn",
         ),
-        key("ink", Takes::Name("tool"), "", "The ink they are stamped in.", "dusk ink"),
+        key("ink", Takes::Name("tool"), "", "The ink they are stamped in.", "plum ink"),
         key(
             "choose",
             Takes::OneOf(&["when the card is sent"]),

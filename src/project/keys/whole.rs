@@ -25,7 +25,7 @@ pub(super) static PROJECT: Group = Group {
     name: "project",
     a: "a description",
     keys: &[
-        key("title", Takes::Words, "needed", "What the set is called.", "Lantern Walk"),
+        key("title", Takes::Words, "needed", "What the set is called.", "Meadow Days"),
         key(
             "about",
             Takes::Words,
@@ -80,7 +80,7 @@ pub(super) static PROJECT: Group = Group {
             Takes::Group("giver"),
             "",
             "Whom a reader can ask.",
-            "{name: The Tuesday table, reach: the slip in your bag}",
+            "{name: The harvest table, reach: the note on the tea urn}",
         ),
         key(
             "papers",
@@ -166,8 +166,8 @@ pub(super) static GIVER: Group = Group {
     name: "giver",
     a: "`handed out by`",
     keys: &[
-        key("name", Takes::Words, "needed", "A name to print.", "The Tuesday table"),
-        key("reach", Takes::Words, "", "How to reach them.", "the slip in your bag"),
+        key("name", Takes::Words, "needed", "A name to print.", "The harvest table"),
+        key("reach", Takes::Words, "", "How to reach them.", "the note on the tea urn"),
     ],
 };
 

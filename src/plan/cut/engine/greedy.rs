@@ -16,6 +16,10 @@ const LOOKS: u64 = 4;
 
 /// More parts than this are not looked at one by one.
 const MOST_PARTS: u64 = 20_000;
+/// Of so few kinds, more parts than this are alike enough for the same sheet again
+/// and again.
+const FEW_KINDS: usize = 100;
+const FEW_PARTS: u64 = 300;
 /// No more parts of a kind are put on one sheet when there are very many.
 const MOST_ALIKE: u32 = 5_000;
 
@@ -199,7 +203,8 @@ pub(super) fn plan(
     meter: &mut Meter,
 ) -> Vec<(Sheet, u32)> {
     let parts = wanted.iter().fold(0_u64, |sum, &it| sum + u64::from(it));
-    if parts <= MOST_PARTS {
+    let alike = wanted.len() <= FEW_KINDS && FEW_PARTS < parts;
+    if parts <= MOST_PARTS && !alike {
         let enough = usize::try_from(enough).unwrap_or(usize::MAX);
         if let Some(sheets) = best_order(rules, wanted, enough, meter) {
             return sheets.into_iter().map(|it| (it, 1)).collect();

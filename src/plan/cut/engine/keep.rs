@@ -1,16 +1,24 @@
 //! The offcut: as large as can be while the number of sheets stays the fewest.
 
+use std::cmp::Reverse;
+
+use crate::geom::{Length, Size};
 use crate::plan::cut::engine::board::Board;
 use crate::plan::cut::engine::columns::{self, Plan};
 use crate::plan::cut::engine::fewest::Fewest;
 use crate::plan::cut::engine::kits;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::ruin;
+use crate::plan::cut::engine::sketch::Sheet;
+use crate::plan::cut::engine::ways;
 
 /// Kits that would take more steps than this are not begun.
 const MOST_WORK: u64 = 32_000_000;
 /// Steps for one attempt at a smaller sheet.
 const ATTEMPT: u64 = 6_000;
+/// Steps for cutting one sheet better, and for all sheets.
+const POLISH_ONE: u64 = 20_000;
+const POLISH: u64 = 300_000;
 /// Plans with more sheets are not searched for the largest offcut.
 const MOST_SHEETS: u32 = 3;
 
@@ -133,4 +141,43 @@ pub(super) fn larger(
         plan.push((sheet, 1));
     }
     Some(plan)
+}
+
+/// Cuts each sheet of a plan anew, with the same parts on it: with a larger offcut,
+/// or else with fewer cuts. Sheets with very many smaller kits stay as they are.
+pub(super) fn polish(board: &Board, plan: Plan, least: i64, meter: &mut Meter) -> Plan {
+    let mut share = Meter::new(meter.left().min(POLISH));
+    let mut polished = Plan::new();
+    for (sheet, copies) in plan {
+        let better = cut_anew(board, &sheet, least, &mut share);
+        polished.push((better.unwrap_or(sheet), copies));
+    }
+    meter.add(share);
+    polished
+}
+
+/// The same parts cut better from a sheet, if that is easily found.
+fn cut_anew(
+    board: &Board,
+    sheet: &Sheet,
+    least: i64,
+    meter: &mut Meter,
+) -> Option<Sheet> {
+    let mut part = board.clone();
+    part.wanted.clone_from(&sheet.holds);
+    let counts = kits::count(&part.wanted)?;
+    let kits = kits::look_at_all(&part, &counts, POLISH_ONE, meter)?;
+    let all = counts.all();
+    let anew = match kits.largest_offcut(&[all], least, 0, meter)? {
+        Some((_, sheet)) => sheet,
+        None => kits.draw(all),
+    };
+    let real = board.real();
+    let size = Size::new(Length::from_units(real.0), Length::from_units(real.1));
+    let worth = |sheet: &Sheet| {
+        let tree = sheet.sketch.tree(sheet.root, real, least);
+        let offcut = ways::largest_offcut(std::iter::once((&tree, size)));
+        (offcut.map_or(0, |it| it.1.area()), Reverse(tree.cuts()))
+    };
+    (worth(sheet) < worth(&anew)).then_some(anew)
 }

@@ -1,4 +1,15 @@
-//! Finds the cuts: fewest sheets first, then the largest offcut.
+//! Finds the cuts: fewest sheets first, then the largest offcut, then few cuts.
+//!
+//! Two exact methods that share no search code stand side by side: the [`frontier`]
+//! answers for all smaller kits at once what the narrowest sheet is, and
+//! [`buildup`] joins rectangles best-first under the bounds of [`dp`] and
+//! [`multipliers`]. For many sheets [`columns`] has a linear programme; [`greedy`]
+//! and [`ruin`] find plans that the others prove. [`one`] says in which order they
+//! are asked for one size of sheet, [`stock`] for several, and [`keep`] looks for
+//! the offcut.
+//!
+//! All lengths in the search are whole numbers. Work is counted in steps
+//! ([`meter`]), never in time.
 
 mod bin;
 mod board;
@@ -6,6 +17,7 @@ mod buildup;
 mod columns;
 mod counts;
 mod dp;
+mod few_cuts;
 mod fewest;
 mod frontier;
 mod greedy;
@@ -24,6 +36,7 @@ mod simplex;
 mod sketch;
 mod stock;
 mod unfold;
+mod ways;
 
 use crate::geom::{Length, Size};
 use crate::plan::cut::Tree;
@@ -39,8 +52,9 @@ pub const BUDGET: u64 = 200_000_000;
 /// Rectangles to be cut from sheets by cuts that run from edge to edge.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Problem {
-    /// The sheets there are. Fewest sheets of the first size count; others are
-    /// taken first where they help (see [`SheetKind::at_hand`]).
+    /// The sheets there are. As little paper as possible is bought (by area, of the
+    /// sizes without [`SheetKind::at_hand`]); then as few sheets as possible are
+    /// taken from what is at hand.
     pub sheets: Vec<SheetKind>,
     /// What is wanted, at most one row for each size and turning.
     pub kinds: Vec<Kind>,
@@ -71,7 +85,9 @@ pub struct Kind {
 /// What the cuts must keep to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Limits {
-    /// At most so many turns of the paper between cuts (2 or 3), or any number.
+    /// At most so many runs of cuts in one direction from the sheet to a part (2 or
+    /// 3), or any number. A last cut that only frees a part from what is left over
+    /// is not counted. Fewer than 2 count as 2.
     pub stages: Option<u8>,
     /// The longest cut that the trimmer makes, or any.
     pub longest_cut: Option<Length>,
@@ -85,11 +101,14 @@ pub struct Limits {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Solution {
     /// Ways to cut a sheet: index of the sheet kind, the cuts, how many sheets.
-    /// Trees name parts by their index in `kinds`. Empty if no plan was found.
+    /// Trees name parts by their index in `kinds`, and are not deep: at most some
+    /// dozens of cuts between a sheet and a part. Empty if what is at hand is not
+    /// enough (if that is `proven`) or no plan was found.
     pub patterns: Vec<(usize, Tree, u32)>,
-    /// What is known about the fewest sheets.
+    /// What is known about the fewest sheets; with several sizes, about those that
+    /// have to be bought.
     pub bound: Bound,
-    /// Whether no plan can do with fewer sheets.
+    /// Whether no plan can do with fewer sheets (or buy less paper).
     pub proven: bool,
     /// The kept offcut: index of its pattern, its size, and whether no plan with
     /// so few sheets leaves a larger one.
@@ -145,13 +164,13 @@ pub fn solve(problem: &Problem) -> Solution {
                 found.patterns.iter().map(|it| some[it.0].size).collect();
             let trees = found.patterns.iter().zip(sizes).map(|(it, size)| (&it.1, size));
             solution.offcut =
-                one::largest_offcut(trees).map(|(index, size)| (index, size, false));
+                ways::largest_offcut(trees).map(|(index, size)| (index, size, false));
             found.patterns
         }
     };
     solution.patterns = patterns
         .into_iter()
-        .map(|(sheet, tree, copies)| (sheets[sheet], one::rename(tree, &usable), copies))
+        .map(|(sheet, tree, copies)| (sheets[sheet], ways::rename(&tree, &usable), copies))
         .collect();
     solution.spent = meter.spent();
     solution

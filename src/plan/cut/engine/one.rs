@@ -1,17 +1,19 @@
 //! The plan for one size of sheet: bounds, a quick plan, then the proof.
 
 use crate::geom::Size;
-use crate::plan::cut::engine::board::Board;
+use crate::plan::cut::engine::board::{Board, Lie};
 use crate::plan::cut::engine::columns::{self, Plan};
 use crate::plan::cut::engine::fewest::Fewest;
 use crate::plan::cut::engine::greedy::{self, Rules};
 use crate::plan::cut::engine::keep;
 use crate::plan::cut::engine::kits;
+use crate::plan::cut::engine::knapsack;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::raster::Raster;
 use crate::plan::cut::engine::ruin;
 use crate::plan::cut::engine::sketch::Sheet;
-use crate::plan::cut::{Bound, How, Kind, Leaf, Limits, Token, Tree};
+use crate::plan::cut::engine::ways;
+use crate::plan::cut::{Bound, How, Kind, Limits, Tree};
 
 /// What is wanted from sheets of one size.
 #[derive(Clone, Debug)]
@@ -53,21 +55,37 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
         plan: greedy::plan(&rules(job, &board), &wanted, area_bound(job), meter),
         board,
     };
+    search.raise(pair_bound(&search.board), How::Pairs);
     if job.limits.stages.is_some() {
         return search.finish(false);
     }
+    // Few sheets are settled quickest by looking at all smaller kits, many by the
+    // linear programme.
+    let few = columns::sheets(&search.plan) <= FEW;
     let first = if search.proven() { TINY } else { SMALL };
-    if let Some(found) = search.all_kits(first, meter) {
+    if few && let Some(found) = search.all_kits(first, meter) {
         return found;
+    }
+    if !search.proven() && search.bound.sheets == 1 {
+        search.shake(SHAKE / 16, meter);
+    }
+    if !search.proven() && search.bound.sheets == 1 {
+        search.one_sheet(meter);
     }
     if !search.proven() {
         search.many(meter);
+    }
+    if !few
+        && !search.proven()
+        && let Some(found) = search.all_kits(SMALL, meter)
+    {
+        return found;
     }
     if !search.proven() {
         search.settle(meter);
     }
     if !search.proven() {
-        search.shake(meter);
+        search.shake(SHAKE, meter);
     }
     let now = search.finish(false).offcut.map_or(0, |it| it.1.area());
     let mut share = Meter::new(meter.left().min(OFFCUT));
@@ -81,7 +99,8 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
         None => {
             let plan =
                 keep::larger(&search.board, &search.plan, search.least, now, meter);
-            search.plan = plan.unwrap_or(search.plan);
+            let plan = plan.unwrap_or(search.plan);
+            search.plan = keep::polish(&search.board, plan, search.least, meter);
             search.finish(false)
         }
     }
@@ -89,9 +108,15 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
 
 /// Work in steps that is done at once, and work that is done if other ways have
 /// not settled the question.
+const FEW: u32 = 4;
 const TINY: u64 = 300_000;
 const SMALL: u64 = 2_000_000;
 const LARGE: u64 = 40_000_000;
+/// Steps for the linear programme with proper ways, and for fixing way by way.
+const PROPER: u64 = 30_000_000;
+const DIVE: u64 = 10_000_000;
+/// Steps for building one sheet up from all parts.
+const BUILD: u64 = 10_000_000;
 /// Steps for taking parts of all sheets out and in.
 const SHAKE: u64 = 8_000_000;
 /// Steps for the largest offcut.
@@ -165,14 +190,40 @@ impl Search<'_> {
         meter.add(share);
     }
 
-    /// Takes parts of all sheets out and in again, for as many sheets as the bound
-    /// allows.
-    fn shake(&mut self, meter: &mut Meter) {
-        let sheets = columns::sheets(&self.plan) - 1;
-        let mut share = Meter::new(meter.left().min(SHAKE));
-        let plan = ruin::search(&self.board, sheets as usize, &mut share);
+    /// Decides whether one sheet is enough by building it up: every part is worth
+    /// its area, and no less than the worth of all parts will do.
+    fn one_sheet(&mut self, meter: &mut Meter) {
+        let Some(raster) = Raster::new(&self.board) else { return };
+        let shift = (0..).find(|it| self.board.area() >> it < 1 << 24).unwrap_or(0);
+        let worth =
+            |lies: &Vec<Lie>| i64::try_from(lies[0].area() >> shift).unwrap_or(0) + 1;
+        let values: Vec<i64> = self.board.lies.iter().map(worth).collect();
+        let all: i64 =
+            values.iter().zip(&self.board.wanted).map(|(it, &n)| it * i64::from(n)).sum();
+        let mut share = Meter::new(meter.left().min(BUILD));
+        let found = knapsack::best(&self.board, &raster, &values, all - 1, &mut share);
         meter.add(share);
-        self.improve(plan.map(|it| it.into_iter().map(|it| (it, 1)).collect()));
+        match found {
+            Some(knapsack::Found { drawn: Some(drawn), .. }) => {
+                self.plan = vec![(drawn.sheet, 1)];
+            }
+            Some(knapsack::Found { bound, .. }) if bound < all => {
+                self.raise(2, How::Search);
+            }
+            _ => {}
+        }
+    }
+
+    /// Takes parts of all sheets out and in again, with one sheet less each time.
+    fn shake(&mut self, steps: u64, meter: &mut Meter) {
+        let mut share = Meter::new(meter.left().min(steps));
+        while !self.proven() {
+            let sheets = columns::sheets(&self.plan) - 1;
+            let plan = ruin::search(&self.board, sheets as usize, &mut share);
+            let Some(plan) = plan else { break };
+            self.plan = plan.into_iter().map(|it| (it, 1)).collect();
+        }
+        meter.add(share);
     }
 
     /// Linear programme, rounding, and taking parts out and in.
@@ -192,13 +243,10 @@ impl Search<'_> {
             }
             if properly {
                 let enough = columns::sheets(&self.plan);
-                columns::relax_properly(
-                    &self.board,
-                    &raster,
-                    &mut relaxed,
-                    enough,
-                    meter,
-                );
+                let mut share = Meter::new(meter.left().min(PROPER));
+                let board = &self.board;
+                columns::relax_properly(board, &raster, &mut relaxed, enough, &mut share);
+                meter.add(share);
                 self.raise(relaxed.bound, How::Weights);
                 if self.proven() {
                     return;
@@ -217,7 +265,7 @@ impl Search<'_> {
             if !self.proven() {
                 let most = columns::sheets(&self.plan) - 1;
                 let board = &self.board;
-                let mut share = Meter::new(meter.left() / 4);
+                let mut share = Meter::new(meter.left().min(DIVE));
                 let plan = columns::dive(
                     board,
                     &raster,
@@ -299,60 +347,27 @@ fn rules(job: &Job, board: &Board) -> Rules {
             })
             .collect(),
         longest: board.longest,
-        stages: job.limits.stages.map_or(u32::MAX, u32::from),
+        stages: job.limits.stages.map_or(u32::MAX, |it| u32::from(it).max(2)),
     }
 }
 
-/// The largest offcut of all patterns by area: the pattern's place and its size.
-pub(super) fn largest_offcut<'a>(
-    patterns: impl Iterator<Item = (&'a Tree, Size)>,
-) -> Option<(usize, Size)> {
-    let mut offcut: Option<(usize, Size)> = None;
-    for (index, (tree, sheet)) in patterns.enumerate() {
-        for leaf in tree.placements(sheet) {
-            let size = leaf.rect.size;
-            let larger = offcut.is_none_or(|(_, most)| most.area() < size.area());
-            if leaf.leaf == Leaf::Keep && larger {
-                offcut = Some((index, size));
-            }
-        }
-    }
-    offcut
-}
-
-/// Brings equal ways to cut together.
-pub(super) fn gather(ways: Vec<(usize, Tree, u32)>) -> Vec<(usize, Tree, u32)> {
-    let mut patterns: Vec<(usize, Tree, u32)> = Vec::new();
-    for (sheet, tree, copies) in ways {
-        match patterns.iter_mut().find(|it| it.0 == sheet && it.1 == tree) {
-            Some(same) => same.2 += copies,
-            None => patterns.push((sheet, tree, copies)),
-        }
-    }
-    patterns
+/// Parts of which no two fit one sheet: wider and higher than half of it.
+fn pair_bound(board: &Board) -> u32 {
+    let large = |lies: &Vec<Lie>| {
+        lies.iter().all(|it| board.size.0 < it.width * 2 && board.size.1 < it.height * 2)
+    };
+    let pairs = board.lies.iter().zip(&board.wanted);
+    pairs.filter(|it| large(it.0)).fold(0, |sum: u32, it| sum.saturating_add(*it.1))
 }
 
 /// Brings equal ways to cut together, and names the largest offcut.
 fn found(job: &Job, trees: Vec<(Tree, u32)>, bound: Bound, peeled: bool) -> Found {
     let ways = trees.into_iter().map(|(tree, copies)| (0, tree, copies)).collect();
-    let patterns: Vec<_> = gather(ways).into_iter().map(|it| (it.1, it.2)).collect();
+    let patterns: Vec<_> =
+        ways::gather(ways).into_iter().map(|it| (it.1, it.2)).collect();
     let sheets = patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.1));
     let proven = sheets <= bound.sheets;
-    let offcut = largest_offcut(patterns.iter().map(|it| (&it.0, job.sheet)));
+    let offcut = ways::largest_offcut(patterns.iter().map(|it| (&it.0, job.sheet)));
     let offcut = offcut.map(|(index, size)| (index, size, proven && peeled));
     Found { patterns, bound, proven, offcut }
-}
-
-/// Puts the caller's indices of kinds into a tree.
-pub(super) fn rename(tree: Tree, names: &[usize]) -> Tree {
-    let tokens: Vec<Token> = tree
-        .tokens()
-        .map(|token| match token {
-            Token::Leaf(Leaf::Part { part, turned }) => {
-                Token::Leaf(Leaf::Part { part: names[part], turned })
-            }
-            other => other,
-        })
-        .collect();
-    Tree::from_tokens(&tokens).expect("only names were exchanged")
 }

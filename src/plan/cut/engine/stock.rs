@@ -13,6 +13,7 @@ use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::one::{self, Job};
 use crate::plan::cut::engine::raster::Raster;
 use crate::plan::cut::engine::sketch::Sheet;
+use crate::plan::cut::engine::ways::{self, Ways};
 use crate::plan::cut::{Bound, How, Kind, Limits, SheetKind, Tree};
 
 /// Steps for looking at all smaller kits of every size.
@@ -21,9 +22,6 @@ const SMALL: u64 = 4_000_000;
 const FILL: u64 = 2_000_000;
 /// Sheets at hand that are looked at one by one.
 const MOST_AT_HAND: u32 = 24;
-
-/// Ways to cut a sheet: its size by index, the cuts, how many sheets.
-type Ways = Vec<(usize, Tree, u32)>;
 
 /// A plan for several sizes of sheet: size by index, cuts, how many.
 pub(super) struct Stocked {
@@ -135,7 +133,7 @@ fn small(
         .collect();
     let proven = !truncated || number == 0;
     let bound = search_bound(if proven { number } else { 0 });
-    Some(Stocked { patterns: one::gather(patterns), bound, proven })
+    Some(Stocked { patterns: ways::gather(patterns), bound, proven })
 }
 
 /// The steps to look at every division of every smaller kit.
@@ -243,7 +241,7 @@ fn large(
     let one_size = sheets.iter().filter(|it| it.at_hand.is_none()).count() == 1;
     let proven =
         !patterns.is_empty() && (cost == 0 || one_size && number <= bound.sheets);
-    Stocked { patterns: one::gather(patterns), bound, proven }
+    Stocked { patterns: ways::gather(patterns), bound, proven }
 }
 
 /// The fewest sheets to buy by area, if all that is at hand were filled.
@@ -311,7 +309,7 @@ fn attempt(
             for (tree, copies) in found.patterns {
                 bought = bought
                     .saturating_add(job.sheet.area().saturating_mul(i128::from(copies)));
-                ways.push((sheet, one::rename(tree, &mine), copies));
+                ways.push((sheet, ways::rename(&tree, &mine), copies));
             }
             for kind in mine {
                 rest[kind] = 0;

@@ -3,6 +3,7 @@
 use crate::geom::Axis;
 use crate::plan::cut::engine::board::Lie;
 use crate::plan::cut::engine::counts::Parts;
+use crate::plan::cut::engine::few_cuts::{FewCuts, FirstCut};
 use crate::plan::cut::engine::frontier::Frontier;
 use crate::plan::cut::engine::lane::Lane;
 use crate::plan::cut::engine::sketch::Sketch;
@@ -18,7 +19,7 @@ impl<T: Lane> Frontier<T> {
         sketch: &mut Sketch,
         leaf: usize,
     ) {
-        let unit = self.board.unit;
+        let few = FewCuts::new(self, kit, size);
         let mut open = vec![(kit, size, leaf)];
         while let Some((kit, size, leaf)) = open.pop() {
             let vector = self.counts.vector(kit);
@@ -26,11 +27,9 @@ impl<T: Lane> Frontier<T> {
                 self.place(&vector, size, sketch, leaf);
                 continue;
             }
-            let (part, axis, at) = self.split(kit, &vector, size);
-            let (at, extent) = match axis {
-                Axis::Upright => (at * unit.0, size.0),
-                Axis::Level => (at * unit.1, size.1),
-            };
+            let cut = few.first_cut(kit, size);
+            let (part, axis, at) = cut.unwrap_or_else(|| self.split(kit, &vector, size));
+            let extent = if axis == Axis::Upright { size.0 } else { size.1 };
             let (first, rest) = match axis {
                 Axis::Upright => ((at, size.1), (size.0 - at, size.1)),
                 Axis::Level => ((size.0, at), (size.0, size.1 - at)),
@@ -45,7 +44,7 @@ impl<T: Lane> Frontier<T> {
 
     /// A first cut of a rectangle: the kit on its first side, the axis and where.
     /// Of several the one that leaves the fewest strips to be trimmed.
-    fn split(&self, kit: usize, vector: &[u32], size: (i64, i64)) -> (usize, Axis, i64) {
+    fn split(&self, kit: usize, vector: &[u32], size: (i64, i64)) -> FirstCut {
         let unit = self.board.unit;
         let height = size.1 / unit.1;
         let row = self.at_height(height);
@@ -54,7 +53,7 @@ impl<T: Lane> Frontier<T> {
         let line = self.at_width(width);
         let (upright, level) =
             (size.1 <= self.board.longest, size.0 <= self.board.longest);
-        let mut best: Option<(u32, (usize, Axis, i64))> = None;
+        let mut best: Option<(u32, FirstCut)> = None;
         for part in Parts::new(&self.counts, vector) {
             if part == kit {
                 break;
@@ -72,7 +71,8 @@ impl<T: Lane> Frontier<T> {
                     + u32::from(self.wastes(kit - part, rest * across))
                     + u32::from(second.length() < rest);
                 if best.is_none_or(|it| trims < it.0) {
-                    best = Some((trims, (part, axis, one)));
+                    let unit = if axis == Axis::Upright { unit.0 } else { unit.1 };
+                    best = Some((trims, (part, axis, one * unit)));
                 }
             };
             if upright {
@@ -91,14 +91,14 @@ impl<T: Lane> Frontier<T> {
         // The cut that is needed would be too long: trim first.
         let reach = self.board.reach();
         if level {
-            (kit, Axis::Level, self.ys[self.at_height(reach.0)])
+            (kit, Axis::Level, self.ys[self.at_height(reach.0)] * unit.1)
         } else {
-            (kit, Axis::Upright, self.xs[self.at_width(reach.1) - self.ys.len()])
+            (kit, Axis::Upright, self.xs[self.at_width(reach.1) - self.ys.len()] * unit.0)
         }
     }
 
     /// Whether a kit leaves some of so much area.
-    fn wastes(&self, kit: usize, area: i64) -> bool {
+    pub(super) fn wastes(&self, kit: usize, area: i64) -> bool {
         let vector = self.counts.vector(kit);
         let used: i128 = vector
             .iter()
@@ -109,14 +109,21 @@ impl<T: Lane> Frontier<T> {
         used < i128::from(area)
     }
 
+    /// The way in which the one part of a kit lies within a rectangle.
+    pub(super) fn lie_within(&self, vector: &[u32], size: (i64, i64)) -> Option<&Lie> {
+        let kind = vector.iter().position(|&it| it == 1)?;
+        let unit = self.board.unit;
+        let fits =
+            |it: &&Lie| it.width * unit.0 <= size.0 && it.height * unit.1 <= size.1;
+        self.board.lies[kind].iter().find(fits)
+    }
+
     /// Makes a leaf one part.
     fn place(&self, vector: &[u32], size: (i64, i64), sketch: &mut Sketch, leaf: usize) {
         let kind = vector.iter().position(|&it| it == 1).expect("one part");
+        let lie = self.lie_within(vector, size).expect("the part fits");
         let unit = self.board.unit;
-        let real = |lie: &Lie| (lie.width * unit.0, lie.height * unit.1);
-        let fits = |lie: &&Lie| real(lie).0 <= size.0 && real(lie).1 <= size.1;
-        let lie = self.board.lies[kind].iter().find(fits).expect("the part fits");
-        let level_first = size.0 <= self.board.longest;
-        sketch.place(leaf, size, (kind, lie.turned), real(lie), level_first);
+        let lies = (lie.width * unit.0, lie.height * unit.1);
+        sketch.place(leaf, size, (kind, lie.turned), lies, size.0 <= self.board.longest);
     }
 }
