@@ -277,6 +277,29 @@ own-way = Your own way takes { $sheets ->
    *[none] ; the best plan found takes { $bestsheets }, and { $bestcuts } cuts.
 }
 own-offcut = Your way leaves an offcut of { $size }, the best plan one of { $best }.
+alike-instead = Cut every sheet alike and it takes { $more ->
+    [0] as many sheets
+    [one] one sheet more
+   *[other] { $more } sheets more
+}, but { $steps ->
+    [one] 1 step
+   *[other] { $steps } steps
+} instead of { $othersteps }.
+alike-chosen = Every sheet is cut alike, { $kits ->
+    [one] for one kit
+   *[other] for { $kits } kits
+}{ $over ->
+    [0] .
+    [one] ; the parts of one kit are left over.
+   *[other] ; the parts of { $over } kits are left over.
+} { $more ->
+    [0] Cut in different ways it would take as many sheets
+    [one] Cut in different ways it would take one sheet less
+   *[other] Cut in different ways it would take { $more } sheets less
+}, but { $othersteps ->
+    [one] 1 step
+   *[other] { $othersteps } steps
+} instead of { $steps }.
 plan-caption = { $plans ->
     [one] { $sheets ->
         [one] Cut the sheet like this.

@@ -48,6 +48,9 @@ pub(crate) struct Described {
     /// How many kits, instead of the number in the description.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=10_000))]
     pub(crate) kits: Option<u32>,
+    /// Cut every sheet of a paper the same way: fewer steps, sometimes more sheets.
+    #[arg(long)]
+    pub(crate) alike: bool,
     /// How messages are written: with the place shown, or one line each.
     #[arg(long, value_enum, default_value = "long", value_name = "FORM")]
     pub(crate) messages: Messages,

@@ -7,7 +7,7 @@ use crate::cli::{Halt, Streams, files, make};
 use crate::handout::{self, Drawings, Hands, Kind, Template, Wanted};
 use crate::plan::cut::{Kept, PaperCut, Pencil, drawn};
 use crate::plan::cuts_json;
-use crate::project::Project;
+use crate::project::{Project, Reader};
 
 /// Shows the cutting.
 pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
@@ -17,7 +17,16 @@ pub(crate) fn run(asked: &Cuts, streams: &mut Streams<'_>) -> Result<(), Halt> {
     notes::write(&notes, &sources, asked.described.messages, streams);
     if asked.keep {
         let path = files::kept_beside(&asked.described.description);
-        files::write_whole(&path, Kept::new(&project, &plan.cuts).to_json().as_bytes())?;
+        let mut kept = Kept::new(&project, &plan.cuts);
+        // Others may cut their own sheets: what they cut is kept as well.
+        for reader in Reader::ALL.into_iter().filter(|it| *it != template.reader) {
+            let planned = notes::planned(&asked.described, reader, streams)?;
+            kept = kept.beside(Kept::new(&planned.project, &planned.plan.cuts));
+        }
+        if let Some(Ok(older)) = files::kept(&asked.described.description) {
+            kept = kept.beside(older);
+        }
+        files::write_whole(&path, kept.to_json().as_bytes())?;
     }
     if asked.json {
         streams.say(&cuts_json(&project, &plan, &notes, &sources))?;

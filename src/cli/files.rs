@@ -5,6 +5,7 @@ use std::io::{self, Read, Write};
 use std::path::{Component, Path, PathBuf};
 
 use crate::cli::Failure;
+use crate::plan::cut::{Kept, KeptFault};
 use crate::source::{Folder, Source};
 
 /// A description may not be larger; the reader of descriptions says so too.
@@ -69,6 +70,22 @@ pub(crate) fn description(path: &Path) -> Result<Source, Failure> {
 /// Where the cutting plan of a description is kept.
 pub(crate) fn kept_beside(description: &Path) -> PathBuf {
     description.with_extension("cuts.json")
+}
+
+/// The cutting plan that is kept beside a description, if there is one; or why it
+/// can't be read.
+pub(crate) fn kept(description: &Path) -> Option<Result<Kept, KeptFault>> {
+    let path = kept_beside(description);
+    let bytes = match read_bounded(&path) {
+        Ok(bytes) => bytes,
+        Err(fault) if fault.kind() == io::ErrorKind::NotFound => return None,
+        Err(fault) => return Some(Err(KeptFault::NotReadable(fault.to_string()))),
+    };
+    let text = String::from_utf8(bytes);
+    Some(match text {
+        Ok(text) => Kept::from_json(&text),
+        Err(_) => Err(KeptFault::NotReadable("it is not UTF-8 text".to_owned())),
+    })
 }
 
 fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {

@@ -34,9 +34,15 @@ pub(crate) fn planned(
     let mut notes = read.notes;
     // Where the cards can be looked at, their faults are told with the others.
     notes.extend(sound_cards.iter().flat_map(plan::check_cards));
+    let kept = files::kept(&described.description);
     let planned = read.value.map(|project| {
-        let options =
-            PlanOptions { kits: described.kits, reader, ..PlanOptions::default() };
+        let options = PlanOptions {
+            kits: described.kits,
+            reader,
+            kept,
+            alike: described.alike,
+            ..PlanOptions::default()
+        };
         let planned = plan::plan(&project, &options);
         notes.extend(planned.notes);
         (project, planned.value)

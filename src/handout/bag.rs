@@ -36,8 +36,7 @@ pub(super) fn packed(w: &Writer<'_>) -> Vec<Section> {
         blocks.push(table);
         let here: Vec<&Task> =
             w.mine().filter(|it| it.1 == When::Here).map(|it| it.0).collect();
-        let tools: Vec<Text> =
-            need::tools(w, &here).into_iter().map(|it| need::item(w, it)).collect();
+        let tools = need::items(w, &here);
         if !tools.is_empty() {
             blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-tools", &[])));
             blocks.push(Block::List(Marker::Box, tools));

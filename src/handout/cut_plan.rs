@@ -6,7 +6,7 @@ use crate::document::{
 use crate::handout::writer::{Writer, plain, sentences};
 use crate::handout::{Drawings, Wanted, of_blocks, sheets};
 use crate::plan::Act;
-use crate::plan::cut::{Leaf, OwnCompared, PaperCut, Part};
+use crate::plan::cut::{Alike, Leaf, OwnCompared, PaperCut, Part};
 use crate::project::{FaceId, Stock};
 
 /// The drawings of sheets that share a scale.
@@ -22,6 +22,10 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
     let mut blocks = vec![Block::Paragraph(Tone::Body, sheets_needed(w, cut))];
     if let Some(own) = cut.own.filter(|_| wanted.own_way) {
         blocks.push(Block::Paragraph(Tone::Body, own_way(w, own)));
+    }
+    if let Some(alike) = cut.alike {
+        let text = every_sheet_alike(w, alike);
+        blocks.extend((!text.is_empty()).then_some(Block::Paragraph(Tone::Body, text)));
     }
     if wanted.drawings != Drawings::LeftOut {
         let figures = (0..cut.patterns.len()).map(|it| figure(w, cut, it));
@@ -53,7 +57,11 @@ fn sheets_needed(w: &Writer<'_>, cut: &PaperCut) -> Text {
             ("spares", spares.into()),
         ],
     );
-    let proof = if cut.proven {
+    // Where sheets are cut alike, fewer would do: that is said in its own place.
+    let alike = cut.alike.is_some_and(|it| it.chosen);
+    let proof = if alike {
+        Text::new()
+    } else if cut.proven {
         w.tell("sheets-proven", &[("sheets", sheets.into())])
     } else {
         w.tell("sheets-bound", &[("least", cut.bound.sheets.into())])
@@ -100,6 +108,35 @@ fn own_way(w: &Writer<'_>, own: OwnCompared) -> Text {
         _ => Text::new(),
     };
     sentences([compared, offcuts])
+}
+
+/// What it costs to cut every sheet the same way, and what it saves; nothing if it
+/// saves nothing.
+fn every_sheet_alike(w: &Writer<'_>, it: Alike) -> Text {
+    let more = it.alike.sheets.saturating_sub(it.fewest.sheets);
+    if it.chosen {
+        return w.tell(
+            "alike-chosen",
+            &[
+                ("kits", it.kits_per_sheet.into()),
+                ("over", it.left_over.into()),
+                ("more", more.into()),
+                ("steps", it.alike.steps.into()),
+                ("othersteps", it.fewest.steps.into()),
+            ],
+        );
+    }
+    if it.alike.steps >= it.fewest.steps {
+        return Text::new();
+    }
+    w.tell(
+        "alike-instead",
+        &[
+            ("more", more.into()),
+            ("steps", it.alike.steps.into()),
+            ("othersteps", it.fewest.steps.into()),
+        ],
+    )
 }
 
 fn figure(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Figure {

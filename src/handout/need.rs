@@ -14,8 +14,23 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         .filter(|(_, when)| wanted.when.is_none_or(|it| it == *when))
         .map(|(task, _)| task)
         .collect();
+    let items = items(w, &tasks);
+    if items.is_empty() {
+        return Vec::new();
+    }
+    let reader = w.template.reader.word();
+    let blocks = vec![Block::List(Marker::Box, items)];
+    let when = match (w.template.hands, w.template.reader) {
+        (Hands::Maker, _) => "maker",
+        (Hands::Reader, _) => reader,
+    };
+    of_blocks("need", w.tell("need-title", &[("reader", when.into())]), blocks)
+}
+
+/// What some tasks take, as lines: the tools, and a pen that nobody listed.
+pub(super) fn items(w: &Writer<'_>, tasks: &[&Task]) -> Vec<Text> {
     let mut items: Vec<Text> =
-        tools(w, &tasks).into_iter().map(|it| item(w, it)).collect();
+        tools(w, tasks).into_iter().map(|it| item(w, it)).collect();
     let by_hand = tasks.iter().any(|task| match task.act {
         Act::StampInside(card) => {
             let inside = &w.project.cards[card.0].inside;
@@ -28,16 +43,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     if by_hand && !has_pen {
         items.push(w.tell("need-pen", &[]));
     }
-    if items.is_empty() {
-        return Vec::new();
-    }
-    let reader = w.template.reader.word();
-    let blocks = vec![Block::List(Marker::Box, items)];
-    let when = match (w.template.hands, w.template.reader) {
-        (Hands::Maker, _) => "maker",
-        (Hands::Reader, _) => reader,
-    };
-    of_blocks("need", w.tell("need-title", &[("reader", when.into())]), blocks)
+    items
 }
 
 /// The tools of some tasks, in the order of the project.

@@ -19,7 +19,7 @@ pub use supplies::{Good, Packs, Supplies, Supply, packs};
 pub use work::{Act, Task, TaskId, WorkPlan};
 
 use crate::diag::{Diagnostic, Outcome};
-use crate::plan::cut::PaperCut;
+use crate::plan::cut::{Kept, KeptFault, PaperCut, Wishes};
 use crate::plan::uses::{Kits, Uses};
 use crate::project::{Project, Reader};
 
@@ -41,7 +41,7 @@ pub struct Plan {
 }
 
 /// For whom and for how many is planned.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PlanOptions {
     /// So many kits, whatever the project says.
     pub kits: Option<u32>,
@@ -49,11 +49,17 @@ pub struct PlanOptions {
     pub reader: Reader,
     /// Search steps that may be spent on each paper.
     pub budget: u64,
+    /// A cutting plan that was kept, to be followed while it fits; or why the file
+    /// that should hold one can't be read.
+    pub kept: Option<Result<Kept, KeptFault>>,
+    /// Every sheet of a paper is cut the same way, as with `sheets alike`.
+    pub alike: bool,
 }
 
 impl Default for PlanOptions {
     fn default() -> Self {
-        Self { kits: None, reader: Reader::Class, budget: cut::BUDGET }
+        let budget = cut::BUDGET;
+        Self { kits: None, reader: Reader::Class, budget, kept: None, alike: false }
     }
 }
 
@@ -68,7 +74,8 @@ pub fn plan(project: &Project, options: &PlanOptions) -> Outcome<Plan> {
     let uses = Uses::count(project);
     let kits = Kits::count(project, options.kits, options.reader);
     // Lay everything that has to be cut onto sheets, paper by paper.
-    let cuts = cut::cuts(project, &uses, &kits, options.budget, &mut notes);
+    let wishes = wishes(project, options, &mut notes);
+    let cuts = cut::cuts(project, &uses, &kits, wishes, &mut notes);
     // Put every layer in its place.
     let fronts = fronts::fronts(project, &mut notes);
     // Measure the finished cards, in their envelopes and for the post.
@@ -82,6 +89,25 @@ pub fn plan(project: &Project, options: &PlanOptions) -> Outcome<Plan> {
     notes.sort_by_key(|note| (note.site.file, note.site.start));
     let sound = !notes.iter().any(Diagnostic::is_error);
     Outcome { value: sound.then_some(Plan { cuts, fronts, fits, supplies, work }), notes }
+}
+
+/// How the cutting is to be planned; a kept plan that can't be read is pointed out.
+fn wishes<'a>(
+    project: &Project,
+    options: &'a PlanOptions,
+    notes: &mut Vec<Diagnostic>,
+) -> Wishes<'a> {
+    let kept = match &options.kept {
+        Some(Ok(kept)) => Some(kept),
+        Some(Err(fault)) => {
+            let (site, unit) = (project.title.site, project.unit);
+            notes.push(cut::kept_not_followed(site, unit, fault));
+            None
+        }
+        None => None,
+    };
+    let alike = options.alike || project.sheets_alike;
+    Wishes { budget: options.budget, kept, alike }
 }
 
 /// Looks at how the layers lie on the cards of a project, and plans nothing.

@@ -32,6 +32,8 @@ pub struct Project {
     pub kits: u32,
     /// Extra kits or pieces.
     pub spares: Spares,
+    /// Every sheet of a paper is cut the same way, even if that takes more sheets.
+    pub sheets_alike: bool,
     /// Every paper.
     pub papers: Vec<Paper>,
     /// Every card base.

@@ -211,3 +211,30 @@ fn formats_name_their_sources() {
     assert!(same(code, 0));
     assert!(out.contains("210 x 297 mm") && out.contains("ISO 216"), "{out}");
 }
+
+#[test]
+fn a_kept_plan_is_found_beside_its_description_and_damage_is_no_fault() {
+    let folder = folder("kept-plan");
+    let file = folder.join("post.yaml");
+    fs::copy("demo-data/tide-post.yaml", &file).expect("a description");
+    let file = file.to_str().expect("a plain path");
+    let (code, first, _) = run(&["cuts", file, "--keep"]);
+    assert!(same(code, 0));
+    assert_eq!(entries(&folder), ["post.cuts.json", "post.yaml"]);
+    let (code, again, err) = run(&["cuts", file]);
+    assert!(same(code, 0) && !err.contains("kept"), "{err}");
+    assert_eq!(again, first);
+
+    fs::write(folder.join("post.cuts.json"), "{\"cutting plan\": 1, ").expect("written");
+    let (code, again, err) = run(&["cuts", file, "--messages", "short"]);
+    assert!(same(code, 0));
+    assert_eq!(again, first);
+    assert!(
+        err.contains("warning[kept-plan-does-not-fit]: the kept plan can't be read"),
+        "{err}"
+    );
+    let (code, ..) = run(&["cuts", file, "--keep"]);
+    assert!(same(code, 0), "a new plan takes the place of the damaged one");
+    let (_, _, err) = run(&["check", file, "--messages", "short"]);
+    assert!(!err.contains("kept"), "{err}");
+}

@@ -34,7 +34,10 @@ fn planned(path: &Path, reader: Reader) -> (String, Sources, Project, Plan) {
     };
     let project = outcome.value.unwrap_or_else(|| panic!("{}", said(&outcome.notes)));
     // Any sound plan does here, not only the best.
-    let plan = plan(&project, &PlanOptions { reader, budget: 500_000, kits: None });
+    let plan = plan(
+        &project,
+        &PlanOptions { reader, budget: 500_000, ..PlanOptions::default() },
+    );
     assert!(plan.notes.is_empty(), "{}", said(&plan.notes));
     (name, sources, project, plan.value.expect("no note is an error"))
 }

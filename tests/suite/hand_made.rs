@@ -30,6 +30,7 @@ pub(crate) fn project() -> Project {
         unit: Unit::Inch,
         kits: 1,
         spares: Spares::Usual,
+        sheets_alike: false,
         papers: vec![paper("leaf", size(192, 192), &[Runs::Any])],
         bases: vec![base("note", BaseFrom::Bought(None))],
         tools: Vec::new(),

@@ -12,7 +12,7 @@ use crate::sample::orchard;
 
 /// What is said does not hang on the best of all plans.
 fn quick(reader: Reader, kits: u32) -> PlanOptions {
-    PlanOptions { reader, kits: Some(kits), budget: 100_000 }
+    PlanOptions { reader, kits: Some(kits), budget: 100_000, ..PlanOptions::default() }
 }
 
 fn written(project: &Project, template: &str, reader: Reader) -> Document {

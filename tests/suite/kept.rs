@@ -4,10 +4,11 @@ use leafwright::geom::{Axis, Length, Size, Unit};
 use leafwright::plan::cut::{
     Kept, KeptFault, KeptPaper, KeptPart, Leaf, Part, PartOf, Pattern, Tree, Turning,
 };
-use leafwright::project::{PaperId, PieceId, Project};
+use leafwright::plan::{Plan, PlanOptions, plan};
+use leafwright::project::{PaperId, Piece, PieceId, Project, Spares};
 use leafwright::source::Site;
 
-use crate::hand_made;
+use crate::hand_made::{self, piece, size};
 use crate::random::Random;
 
 fn s(sixteenths: i64) -> Length {
@@ -50,8 +51,12 @@ fn example() -> (Project, Vec<Part>, Kept) {
         row,
     );
     let sheet = Size::new(s(192), s(192));
-    let kept_part =
-        |idx: usize| KeptPart { name: sizes[idx].0.into(), size: sizes[idx].1, count: 2 };
+    let kept_part = |idx: usize| KeptPart {
+        name: sizes[idx].0.into(),
+        letter: ["D", "E"][idx].into(),
+        size: sizes[idx].1,
+        count: 2,
+    };
     let kept = Kept {
         papers: vec![KeptPaper {
             paper: "leaf".into(),
@@ -67,7 +72,9 @@ fn follow(
     parts: &[Part],
     kept: &Kept,
 ) -> Result<Vec<Pattern>, KeptFault> {
-    kept.patterns_for(project, PaperId(0), parts, &[Size::new(s(192), s(192))])
+    let followed =
+        kept.patterns_for(project, PaperId(0), parts, &[Size::new(s(192), s(192))])?;
+    Ok(followed.0)
 }
 
 #[test]
@@ -208,4 +215,122 @@ fn no_damage_to_a_kept_plan_makes_a_panic() {
         }
     }
     assert!(refused > 2000, "damage is not seen");
+}
+
+/// Panels and tiles of one paper, strips of another, for some kits.
+fn set(kits: u32) -> Project {
+    let mut project = hand_made::project();
+    project.kits = kits;
+    project.spares = Spares::Kits(0);
+    project.papers.push(hand_made::paper("oat", size(136, 176), &[]));
+    project.pieces = vec![
+        Piece { count: Some(1), ..piece("panel", size(80, 112)) },
+        Piece { count: Some(3), ..piece("tile", size(64, 64)) },
+        Piece { count: Some(2), of: PaperId(1), ..piece("strip", size(100, 20)) },
+    ];
+    project
+}
+
+/// The plan and the messages about the kept one.
+fn planned(project: &Project, kept: Option<&Kept>, alike: bool) -> (Plan, Vec<String>) {
+    let kept = kept.map(|kept| Kept::from_json(&kept.to_json()));
+    let outcome = plan(project, &PlanOptions { kept, alike, ..PlanOptions::default() });
+    let notes = outcome.notes.into_iter();
+    let about = notes.filter(|it| it.rule.name == "kept-plan-does-not-fit");
+    let about = about.map(|it| it.message).collect();
+    (outcome.value.expect("it can be cut"), about)
+}
+
+#[test]
+fn a_kept_plan_is_followed_to_the_letter() {
+    for (kits, alike) in [(1, false), (5, false), (5, true), (6, true)] {
+        let project = set(kits);
+        let (first, _) = planned(&project, None, alike);
+        let kept = Kept::new(&project, &first.cuts);
+        let (again, notes) = planned(&project, Some(&kept), alike);
+        assert_eq!(notes, Vec::<String>::new());
+        for (one, other) in first.cuts.iter().zip(&again.cuts) {
+            assert_eq!(one.parts, other.parts);
+            assert_eq!(one.patterns, other.patterns);
+            assert_eq!(one.schedule, other.schedule);
+            assert_eq!((one.alike, one.proven), (other.alike, other.proven));
+        }
+    }
+}
+
+#[test]
+fn a_wasteful_plan_is_followed_but_not_called_the_best() {
+    let project = set(2);
+    // Every strip on a sheet of its own, though one sheet holds all of them.
+    let (first, _) = planned(&project, None, false);
+    let mut kept = Kept::new(&project, &first.cuts);
+    let waste = || Tree::Leaf(Leaf::Waste);
+    let tall = Tree::cut(Axis::Level, s(20), Tree::part(0), waste());
+    let tree = Tree::cut(Axis::Upright, s(100), tall, waste());
+    kept.papers[1].patterns =
+        vec![Pattern { tree, copies: 4, ..kept.papers[1].patterns[0].clone() }];
+    let (plan, notes) = planned(&project, Some(&kept), false);
+    assert_eq!(notes, Vec::<String>::new());
+    assert_eq!(plan.cuts[1].patterns[0].copies, 4);
+    assert!(!plan.cuts[1].proven);
+    assert!(plan.cuts[0].proven, "the other paper is cut as well as can be");
+}
+
+#[test]
+fn what_was_printed_keeps_its_letters_when_another_piece_is_added() {
+    let project = set(3);
+    let (first, _) = planned(&project, None, false);
+    let kept = Kept::new(&project, &first.cuts);
+    let letters = |plan: &Plan| -> Vec<Vec<String>> {
+        let cuts = plan.cuts.iter();
+        cuts.map(|cut| cut.parts.iter().map(|it| it.letter.clone()).collect()).collect()
+    };
+    assert_eq!(letters(&first), [vec!["A", "B"], vec!["C"]]);
+    let mut more = project.clone();
+    more.pieces.insert(1, Piece { count: Some(1), ..piece("rail", size(40, 8)) });
+    let (plan, notes) = planned(&more, Some(&kept), false);
+    assert_eq!(letters(&plan), [vec!["A", "B", "D"], vec!["C"]]);
+    assert_eq!(notes, ["`rail` is only in one of the kept plan and the description"]);
+}
+
+#[test]
+fn a_plan_that_does_not_fit_is_told_and_made_anew() {
+    let project = set(3);
+    let (first, _) = planned(&project, None, false);
+    let kept = Kept::new(&project, &first.cuts);
+    let more = set(4);
+    let (plan, notes) = planned(&more, Some(&kept), false);
+    assert_eq!(plan, planned(&more, None, false).0);
+    assert_eq!(
+        notes,
+        [
+            "the kept plan makes 3 of `panel`; 4 are needed",
+            "the kept plan makes 6 of `strip`; 8 are needed"
+        ]
+    );
+    // One file serves both, where both were kept.
+    let both = Kept::new(&more, &plan.cuts).beside(kept);
+    for project in [project, more] {
+        assert_eq!(planned(&project, Some(&both), false).1, Vec::<String>::new());
+    }
+}
+
+#[test]
+fn a_file_that_is_damaged_anywhere_is_told_and_never_breaks_anything() {
+    let project = set(3);
+    let (first, _) = planned(&project, None, false);
+    let json = Kept::new(&project, &first.cuts).to_json();
+    for at in 0..json.len() / 7 {
+        let mut bytes = json.clone().into_bytes();
+        bytes[at * 7] = b"0}x-9 "[at % 6];
+        let damaged = String::from_utf8(bytes).expect("it was ASCII");
+        let read = Kept::from_json(&damaged);
+        let broken = read.is_err();
+        let kept = Some(read);
+        let budget = 20_000;
+        let options = PlanOptions { kept, budget, ..PlanOptions::default() };
+        let outcome = plan(&project, &options);
+        assert!(outcome.value.is_some());
+        assert!(!broken || !outcome.notes.is_empty(), "{damaged}");
+    }
 }

@@ -1,5 +1,6 @@
 //! One test binary, by capability.
 
+mod alike;
 mod command;
 mod cutting;
 mod cutting_cross;

@@ -345,3 +345,34 @@ fn the_same_project_gives_the_same_plan() {
     let options = options();
     assert_eq!(plan(&project, &options), plan(&project, &options));
 }
+
+#[test]
+fn a_cut_that_frees_nothing_is_not_made() {
+    use leafwright::geom::Axis;
+    use leafwright::plan::cut::Tree;
+    let leaf = Tree::Leaf;
+    let cut = |at, first, second| Tree::cut(Axis::Upright, sixteenths(at), first, second);
+    let waste =
+        || cut(8, leaf(Leaf::Waste), cut(8, leaf(Leaf::Waste), leaf(Leaf::Waste)));
+    let tree = cut(32, cut(16, Tree::part(0), waste()), waste());
+    let tidied = cut(32, cut(16, Tree::part(0), leaf(Leaf::Waste)), leaf(Leaf::Waste));
+    assert_eq!(tree.without_useless_cuts(), tidied);
+    // An offcut is kept with what was to be cut from it.
+    let tree = cut(32, Tree::part(0), cut(32, leaf(Leaf::Keep), waste()));
+    assert_eq!(tree.without_useless_cuts(), cut(32, Tree::part(0), leaf(Leaf::Keep)));
+    assert_eq!(waste().without_useless_cuts(), leaf(Leaf::Waste));
+}
+
+#[test]
+fn parts_of_one_size_share_sheets_in_as_few_ways_as_can_be() {
+    // Four lie on a sheet: two sheets of the second alone, and one that is shared.
+    let mut project = with(Vec::new(), Vec::new(), [Runs::Any; 2]);
+    project.pieces = vec![
+        Piece { count: Some(2), ..piece("a", size(96, 96)) },
+        Piece { count: Some(10), ..piece("b", size(96, 96)) },
+    ];
+    let cut = &cuts(&project)[0];
+    let copies: Vec<u32> = cut.patterns.iter().map(|it| it.copies).collect();
+    assert_eq!(copies.iter().sum::<u32>(), 3);
+    assert_eq!(copies.len(), 2);
+}

@@ -358,3 +358,17 @@ fn a_large_set_is_put_in_order_too() {
         assert!(task.needs.iter().all(|need| need.0 < at), "{task:?}");
     }
 }
+
+#[test]
+fn words_that_are_chosen_on_the_way_take_a_pen() {
+    let mut project = project();
+    project.tools = vec![tool("pen", ToolKind::Pen)];
+    project.cards = vec![card("One", Stands::Wide, Vec::new())];
+    // Nothing to choose from was named: whatever comes to mind is written.
+    project.cards[0].inside.chosen = true;
+    let work = planned(&project).work;
+    let task = &work.tasks[place(&work, Act::ChooseInside(CardId(0)))];
+    assert_eq!(task.tool, Some(ToolId(0)));
+    let packing = work.packing(&project, Reader::Travel);
+    assert!(packing.goods.contains(&Good::Tool(ToolId(0))));
+}

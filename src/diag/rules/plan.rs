@@ -19,6 +19,9 @@ pub(super) static ROWS: &[&Rule] = &[
     &PART_FITS_NO_SHEET,
     &CUT_TOO_LONG,
     &NOT_ENOUGH_SHEETS,
+    &SHEETS_NOT_ALIKE,
+    &KEPT_PLAN_DOES_NOT_FIT,
+    &CUTS_DO_NOT_COME_OUT,
     &SIZE_OFF_THE_MARKS,
     &PUNCH_DOES_NOT_REACH,
     &CARD_LARGER_THAN_ENVELOPE,
@@ -146,6 +149,36 @@ pub static NOT_ENOUGH_SHEETS: Rule = Rule {
     why: "Make fewer kits, or name a size of sheet that can be bought.",
     example: "kits: 30 … sheets: [{size: 6 x 6 in, at hand: 2}]",
     cure: "sheets: [{size: 6 x 6 in, at hand: 2}, 12 x 12 in]",
+};
+
+/// Sheets are to be cut alike, but one kit takes more than one of them.
+pub static SHEETS_NOT_ALIKE: Rule = Rule {
+    name: "sheets-not-alike",
+    severity: Severity::Advice,
+    what: "Sheets are to be cut alike, but one kit takes more than one of them.",
+    why: "Sheets that are all cut alike each hold whole kits. The plan with the fewest sheets is taken; take a larger sheet, or leave `sheets alike` out.",
+    example: "sheets alike: true … sheet: 6 x 6 in … window: {of: orchard, size: 5 x 5 in, count: 2}",
+    cure: "sheets alike: true … sheet: 12 x 12 in … window: {of: orchard, size: 5 x 5 in, count: 2}",
+};
+
+/// The cutting plan that was kept is not for this description.
+pub static KEPT_PLAN_DOES_NOT_FIT: Rule = Rule {
+    name: "kept-plan-does-not-fit",
+    severity: Severity::Warning,
+    what: "The cutting plan that was kept is not for this description.",
+    why: "Something was changed since the plan was kept, or another number of kits is asked for, so the cuts are worked out anew and an earlier printout may differ. Keep the new plan, or delete the file that ends in `.cuts.json`.",
+    example: "sash: {of: orchard, size: 5 1/2 x 1 7/8 in}   # 5 1/2 x 2 in when the plan was kept",
+    cure: "leafwright cuts NAME.yaml --keep",
+};
+
+/// A plan came out wrong when it was carried out on imaginary paper.
+pub static CUTS_DO_NOT_COME_OUT: Rule = Rule {
+    name: "cuts-do-not-come-out",
+    severity: Severity::Error,
+    what: "A plan came out wrong when it was carried out on imaginary paper.",
+    why: "Every plan is tried before it is printed, so that no sheet is spoilt. This is a fault in leafwright and not in the description; please report it.",
+    example: "any description for which this appears",
+    cure: "another size of sheet, until it is mended",
 };
 
 /// A size lies between two marks of the trimmer.

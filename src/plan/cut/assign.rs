@@ -37,19 +37,52 @@ pub(crate) fn kinds(parts: &[Part]) -> Kinds {
 
 /// Names the parts in patterns that name kinds.
 ///
-/// Leaves are given to the parts of their kind in order, as many sheets at a
+/// Leaves are given to the parts of their kind in some order, as many sheets at a
 /// time as one part can use; a pattern is divided where a part runs out within
-/// it. What is more than wanted becomes waste.
+/// it. Of several orders, the one counts that leads to the fewest different sheets.
+/// What is more than wanted becomes waste.
 pub(crate) fn parts_in_patterns(
     patterns: &[Pattern],
     merged: &Kinds,
     parts: &[Part],
 ) -> Vec<Pattern> {
+    let as_they_are = merged.parts.clone();
+    if as_they_are.iter().all(|parts| parts.len() < 2) {
+        let patterns: Vec<&Pattern> = patterns.iter().collect();
+        return named_in_order(&patterns, &as_they_are, merged, parts);
+    }
+    let mut fewest_first = merged.parts.clone();
+    for parts_of_kind in &mut fewest_first {
+        parts_of_kind.sort_by_key(|part| parts[*part].count);
+    }
+    let mut most_first = fewest_first.clone();
+    most_first.iter_mut().for_each(|parts| parts.reverse());
+    let mut many_first: Vec<&Pattern> = patterns.iter().collect();
+    many_first.sort_by_key(|pattern| std::cmp::Reverse(pattern.copies));
+    let few_first: Vec<&Pattern> = many_first.iter().rev().copied().collect();
+
+    let orders = [patterns.iter().collect(), many_first, few_first];
+    let orders = orders.iter().flat_map(|patterns| {
+        let parts = [&as_they_are, &most_first, &fewest_first];
+        parts.map(|parts| (patterns, parts))
+    });
+    let ways =
+        orders.map(|(patterns, open)| named_in_order(patterns, open, merged, parts));
+    ways.min_by_key(Vec::len).unwrap_or_default()
+}
+
+/// Names the parts in patterns, both in the given order.
+fn named_in_order(
+    patterns: &[&Pattern],
+    order: &[Vec<usize>],
+    merged: &Kinds,
+    parts: &[Part],
+) -> Vec<Pattern> {
     let mut wanted: Vec<u32> = parts.iter().map(|part| part.count).collect();
     // For each kind, its parts of which some are still wanted, the next one last.
-    let mut open: Vec<Vec<usize>> = merged.parts.clone();
+    let mut open: Vec<Vec<usize>> = order.to_vec();
     open.iter_mut().for_each(|parts| parts.reverse());
-    let mut named = Vec::new();
+    let mut named: Vec<Pattern> = Vec::new();
     for pattern in patterns {
         let leaves: Vec<(usize, bool)> = pattern
             .tree
@@ -75,7 +108,11 @@ pub(crate) fn parts_in_patterns(
                 })
             });
             let tree = renamed(&pattern.tree, &mut chosen);
-            named.push(Pattern { sheet: pattern.sheet, tree, copies: run });
+            let sheet = pattern.sheet;
+            match named.iter_mut().find(|it| it.sheet == sheet && it.tree == tree) {
+                Some(same) => same.copies += run,
+                None => named.push(Pattern { sheet, tree, copies: run }),
+            }
             copies -= run;
         }
     }

@@ -280,7 +280,7 @@ const fn turning(fixed: bool) -> Turning {
 }
 
 /// `A` to `Z`, then `AA`, `AB` and so on.
-fn letter(index: usize) -> String {
+pub(crate) fn letter(index: usize) -> String {
     let mut rest = index + 1;
     let mut letters = Vec::new();
     while rest > 0 {

@@ -1,10 +1,11 @@
 //! What is said when something can't be cut, or only by eye.
 
 use crate::diag::{Diagnostic, rules};
-use crate::geom::{Length, Size};
+use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::paper::trimmer;
-use crate::plan::cut::{Part, PartOf, Turning};
+use crate::plan::cut::{KeptFault, Part, PartOf, ReplayFault, Turning};
 use crate::project::{Paper, Project, StockSheet, Trimmer};
+use crate::source::Site;
 use crate::standards::{FORMATS, Format, FormatKind};
 
 /// What a part is called in messages.
@@ -76,6 +77,32 @@ pub(crate) fn not_enough(paper: &Paper) -> Diagnostic {
         format!("the sheets of `{name}` that are at hand don't do for all the kits"),
     )
     .help("make fewer kits, or name a size of sheet that can be bought")
+}
+
+/// The parts of one kit don't lie on one sheet, so sheets can't be cut alike.
+pub(crate) fn not_alike(paper: &Paper) -> Diagnostic {
+    let name = &paper.name.words;
+    Diagnostic::new(
+        &rules::SHEETS_NOT_ALIKE,
+        paper.name.site,
+        format!("the sheets of `{name}` can't all be cut alike"),
+    )
+    .help("take a larger sheet, on which everything for one kit finds room")
+}
+
+/// A kept plan that can't be followed.
+pub(crate) fn kept_not_followed(site: Site, unit: Unit, fault: &KeptFault) -> Diagnostic {
+    Diagnostic::new(&rules::KEPT_PLAN_DOES_NOT_FIT, site, fault.message(unit))
+        .help("the cuts were worked out anew; keep them with `cuts --keep`")
+}
+
+/// A plan that does not hold when it is carried out on imaginary paper.
+pub(crate) fn does_not_hold(paper: &Paper, fault: ReplayFault) -> Diagnostic {
+    let name = &paper.name.words;
+    let message = format!("the cuts of `{name}` don't come out as they were planned");
+    Diagnostic::new(&rules::CUTS_DO_NOT_COME_OUT, paper.name.site, message)
+        .help("this is a fault in leafwright: please report it with the description")
+        .help(fault.to_string())
 }
 
 /// Sizes that lie between two marks of the trimmer; the plan keeps them.

@@ -1,5 +1,6 @@
 //! Cutting sheets: what is to be cut, the plan, and the steps at the trimmer.
 
+mod alike;
 mod assign;
 mod blanks;
 mod compared;
@@ -7,6 +8,7 @@ mod demand;
 mod drawn;
 mod engine;
 mod faults;
+mod follow;
 mod kept;
 mod own;
 mod paper;
@@ -21,9 +23,10 @@ pub use demand::{Part, PartOf, Turning};
 pub use drawn::{Pencil, drawn};
 pub use engine::knapsack;
 pub use engine::{BUDGET, Bound, How, Kind, Limits, Problem, SheetKind, Solution, solve};
-pub(crate) use faults::called;
+pub(crate) use faults::{called, kept_not_followed};
 pub use kept::{Kept, KeptFault, KeptPaper, KeptPart};
 pub use own::{OwnWay, own_way};
+pub(crate) use paper::Wishes;
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use select::{TIDY_BUDGET, Tidied, tidy};
@@ -57,6 +60,9 @@ pub struct PaperCut {
     /// Her own way beside the best plan found, if she gave one; the patterns and
     /// steps are then hers, in her order.
     pub own: Option<OwnCompared>,
+    /// What it is to cut every sheet the same way, where that differs from the plan
+    /// with the fewest sheets.
+    pub alike: Option<Alike>,
     /// How many steps the search took; the same on every machine.
     pub spent: u64,
 }
@@ -100,19 +106,47 @@ pub struct OwnCompared {
     pub best_offcut: Option<Size>,
 }
 
+/// Every sheet cut the same way, beside the plan with the fewest sheets.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Alike {
+    /// Whole kits that are cut from each sheet.
+    pub kits_per_sheet: u32,
+    /// Kits that are cut beyond those wanted.
+    pub left_over: u32,
+    /// What it takes to cut every sheet the same way.
+    pub alike: Toil,
+    /// What the plan with the fewest sheets takes.
+    pub fewest: Toil,
+    /// The plan is the one that cuts every sheet the same way.
+    pub chosen: bool,
+}
+
+/// What a plan takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Toil {
+    /// Sheets.
+    pub sheets: u32,
+    /// Marks of the trimmer.
+    pub marks: u32,
+    /// Steps.
+    pub steps: u32,
+}
+
 /// Plans the cutting of every paper from which something is cut.
 pub(crate) fn cuts(
     project: &Project,
     uses: &Uses,
     kits: &Kits,
-    budget: u64,
+    wishes: Wishes<'_>,
     notes: &mut Vec<Diagnostic>,
 ) -> Vec<PaperCut> {
-    let demand = demand::demand(project, uses, kits, notes);
-    let papers = demand.into_iter();
+    let mut demand = demand::demand(project, uses, kits, notes);
+    // Plans that were kept, and the letters that were printed with them.
+    let followed = follow::kept_patterns(project, &mut demand, wishes, kits, notes);
+    let papers = demand.into_iter().zip(followed);
     papers
-        .filter_map(|(paper, parts)| {
-            paper::cut_paper(project, paper, parts, kits, budget, notes)
+        .filter_map(|(paper, kept)| {
+            paper::cut_paper(project, paper, kept, kits, wishes, notes)
         })
         .collect()
 }

@@ -1,27 +1,66 @@
 //! One paper from its parts to its finished cutting plan.
 
 use crate::diag::Diagnostic;
-use crate::geom::{Length, Unit};
+use crate::geom::{Length, Size, Unit};
+use crate::plan::cut::alike::every_sheet_alike;
 use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::compared::beside_the_best;
-use crate::plan::cut::faults::{fits_none, not_enough, note_sizes_off_the_marks};
+use crate::plan::cut::faults::{
+    does_not_hold, fits_none, not_alike, not_enough, note_sizes_off_the_marks,
+};
+use crate::plan::cut::follow::follow;
 use crate::plan::cut::{
-    Bound, How, Kind, Limits, Offcut, PaperCut, Part, Pattern, Problem, ReplayFault,
-    Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay, schedule, solve,
-    tidy,
+    Bound, How, Kept, Kind, Leaf, Limits, Offcut, PaperCut, Part, Pattern, Problem,
+    ReplayFault, Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay,
+    schedule, solve, tidy,
 };
 use crate::plan::uses::Kits;
 use crate::project::{
     PaperId, Project, Stock, StockSheet, ToolKind, Trimmer, TrimmerKind,
 };
 
+/// How the cutting is to be planned.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Wishes<'a> {
+    /// Search steps that may be spent on each paper.
+    pub(crate) budget: u64,
+    /// A plan that was kept, to be followed while it fits.
+    pub(crate) kept: Option<&'a Kept>,
+    /// Every sheet of a paper is cut the same way, even if that takes more sheets.
+    pub(crate) alike: bool,
+}
+
+/// A paper on the bench: what is to be cut from it, and with what.
+pub(crate) struct Bench {
+    pub(crate) paper: PaperId,
+    pub(crate) parts: Vec<Part>,
+    /// The sheets that may be used, those that can be bought first.
+    pub(crate) sheets: Vec<StockSheet>,
+    pub(crate) trimmer: Trimmer,
+    pub(crate) kits: u32,
+    pub(crate) budget: u64,
+}
+
+/// What a search found out about a plan.
+#[derive(Clone, Copy)]
+pub(crate) struct Known {
+    pub(crate) bound: Bound,
+    pub(crate) proven: bool,
+    /// The area of the largest offcut that a plan with so few sheets can leave, in
+    /// square units, if that is known.
+    pub(crate) largest: Option<i128>,
+    pub(crate) spent: u64,
+}
+
 /// Plans the cutting of one paper; `None` if some part can't be cut from it.
+///
+/// `followed` are the patterns of a kept plan that fits.
 pub(crate) fn cut_paper(
     project: &Project,
-    paper: PaperId,
-    parts: Vec<Part>,
+    (paper, parts): (PaperId, Vec<Part>),
+    followed: Option<Vec<Pattern>>,
     kits: &Kits,
-    budget: u64,
+    wishes: Wishes<'_>,
     notes: &mut Vec<Diagnostic>,
 ) -> Option<PaperCut> {
     let trimmer = trimmer(project);
@@ -31,15 +70,26 @@ pub(crate) fn cut_paper(
         Stock::Sheets(sheets) => sheets,
         Stock::Scraps(..) => return Some(scraps(paper, parts, kits, &trimmer)),
     };
+    let bench = Bench {
+        paper,
+        parts,
+        sheets: usable(sheets, kits),
+        trimmer,
+        kits: kits.cut_together(),
+        budget: wishes.budget,
+    };
+    if let Some(patterns) = followed {
+        return held(project, paper, follow(&bench, patterns, wishes.alike), notes);
+    }
 
     // Search for the fewest sheets.
-    let merged = kinds(&parts);
-    let problem = problem(&usable(sheets, kits), &merged.kinds, &trimmer, budget);
+    let merged = kinds(&bench.parts);
+    let problem = bench.problem(merged.kinds.clone(), bench.budget);
     let solution = solve(&problem);
     if !solution.too_large.is_empty() {
         for kind in &solution.too_large {
             for part in merged.parts.get(*kind).into_iter().flatten() {
-                notes.push(fits_none(project, described, sheets, &parts[*part]));
+                notes.push(fits_none(project, described, sheets, &bench.parts[*part]));
             }
         }
         return None;
@@ -49,48 +99,147 @@ pub(crate) fn cut_paper(
         return None;
     }
 
-    // Name the parts that lie on the sheets, and choose the cuts that take the
-    // fewest marks.
+    // Name the parts that lie on the sheets, choose the cuts that take the fewest
+    // marks, and put them in order.
     let found = patterns_of(&problem, &solution);
-    let mut patterns = parts_in_patterns(&found, &merged, &parts);
-    let free: Vec<bool> =
-        parts.iter().map(|part| part.turning == Turning::Free).collect();
-    let tidied = tidy(&patterns, &free, &trimmer, TIDY_BUDGET.min(budget));
-    for (pattern, tree) in patterns.iter_mut().zip(tidied.trees) {
-        pattern.tree = tree;
-    }
-
-    // Order the cuts; the steps say where everything lies.
-    let steps = schedule(&patterns, &trimmer);
-    for (pattern, tree) in patterns.iter_mut().zip(&steps.laid) {
-        pattern.tree = tree.clone();
-    }
-
-    // Carry the plan out before anyone else does.
-    let offcut = kept(&patterns, &found, &solution);
-    debug_assert_eq!(
-        carry_out(&parts, &patterns, offcut, &problem.limits).map(|_| ()),
-        Ok(()),
-        "the plan does not hold",
-    );
-    let best = PaperCut {
-        paper,
-        kits: kits.cut_together(),
-        offcut,
-        bound: solution.bound,
-        proven: solution.proven,
-        schedule: steps,
-        own: None,
-        spent: solution.spent.saturating_add(tidied.spent),
-        parts,
-        patterns,
-    };
+    let patterns = parts_in_patterns(&found, &merged, &bench.parts);
+    let best = bench.finished(bench.parts.clone(), patterns, Known::of(&solution));
+    let best = held(project, paper, best, notes)?;
 
     // Where the designer says how it is cut, that is how.
-    match project.cutting.iter().find(|own| own.paper == paper) {
-        Some(own) => beside_the_best(project, own, sheets[0].size, best, &trimmer, notes),
-        None => Some(best),
+    if let Some(own) = project.cutting.iter().find(|own| own.paper == paper) {
+        let sheet = sheets[0].size;
+        return beside_the_best(project, own, sheet, best, &trimmer, notes);
     }
+    // Some would rather cut every sheet the same.
+    match every_sheet_alike(&bench, best, wishes.alike) {
+        Ok(cut) => {
+            if wishes.alike && cut.patterns.len() > 1 {
+                notes.push(not_alike(described));
+            }
+            Some(cut)
+        }
+        Err(fault) => held(project, paper, Err(fault), notes),
+    }
+}
+
+/// A plan that was carried out; one that does not hold is never printed.
+fn held(
+    project: &Project,
+    paper: PaperId,
+    plan: Result<PaperCut, ReplayFault>,
+    notes: &mut Vec<Diagnostic>,
+) -> Option<PaperCut> {
+    let fault = match plan {
+        Ok(cut) => return Some(cut),
+        Err(fault) => fault,
+    };
+    notes.push(does_not_hold(&project.papers[paper.0], fault));
+    None
+}
+
+impl Known {
+    /// What the search says about its own plan.
+    pub(crate) fn of(solution: &Solution) -> Self {
+        let offcut = solution.offcut.filter(|(.., proven)| *proven);
+        Self {
+            bound: solution.bound,
+            proven: solution.proven,
+            largest: offcut.map(|(_, size, _)| size.area()),
+            spent: solution.spent,
+        }
+    }
+}
+
+impl Bench {
+    /// What the search is asked for.
+    pub(crate) fn problem(&self, kinds: Vec<Kind>, budget: u64) -> Problem {
+        let sheet = |it: &StockSheet| SheetKind { size: it.size, at_hand: it.at_hand };
+        Problem {
+            sheets: self.sheets.iter().map(sheet).collect(),
+            kinds,
+            limits: limits(&self.trimmer, budget),
+        }
+    }
+
+    /// Makes a plan that was found easy to cut, and then orders its cuts.
+    pub(crate) fn finished(
+        &self,
+        parts: Vec<Part>,
+        mut patterns: Vec<Pattern>,
+        known: Known,
+    ) -> Result<PaperCut, ReplayFault> {
+        let free: Vec<bool> =
+            parts.iter().map(|part| part.turning == Turning::Free).collect();
+        let budget = TIDY_BUDGET.min(self.budget);
+        let tidied = tidy(&patterns, &free, &self.trimmer, budget);
+        for (pattern, tree) in patterns.iter_mut().zip(tidied.trees) {
+            pattern.tree = tree.without_useless_cuts();
+        }
+        let spent = known.spent.saturating_add(tidied.spent);
+        self.ordered(parts, patterns, Known { spent, ..known })
+    }
+
+    /// Orders the cuts of a plan, and carries it out before anyone else does.
+    pub(crate) fn ordered(
+        &self,
+        parts: Vec<Part>,
+        mut patterns: Vec<Pattern>,
+        known: Known,
+    ) -> Result<PaperCut, ReplayFault> {
+        let steps = schedule(&patterns, &self.trimmer);
+        // The steps say where everything lies.
+        for (pattern, tree) in patterns.iter_mut().zip(&steps.laid) {
+            pattern.tree = tree.clone();
+        }
+        let offcut = largest_kept(&patterns).map(|(pattern, size)| Offcut {
+            pattern,
+            size,
+            proven: known.largest.is_some_and(|largest| size.area() >= largest),
+        });
+        carry_out(&parts, &patterns, offcut, &limits(&self.trimmer, self.budget))?;
+        Ok(PaperCut {
+            paper: self.paper,
+            kits: self.kits,
+            offcut,
+            bound: known.bound,
+            proven: known.proven,
+            schedule: steps,
+            own: None,
+            alike: None,
+            spent: known.spent,
+            parts,
+            patterns,
+        })
+    }
+}
+
+/// What cuts must keep to.
+pub(crate) fn limits(trimmer: &Trimmer, budget: u64) -> Limits {
+    Limits {
+        stages: None,
+        longest_cut: trimmer.longest_cut,
+        // Narrower than 1/2 in, nothing is cut from it again (common practice, no
+        // source).
+        least_offcut: Length::inch(1, 2).max(trimmer.narrowest),
+        budget,
+    }
+}
+
+/// The largest offcut by area, with the first pattern that leaves it.
+fn largest_kept(patterns: &[Pattern]) -> Option<(usize, Size)> {
+    let mut largest: Option<(usize, Size)> = None;
+    for (index, pattern) in patterns.iter().enumerate() {
+        for placed in pattern.tree.placements(pattern.sheet) {
+            let size = placed.rect.size;
+            if placed.leaf == Leaf::Keep
+                && largest.is_none_or(|(_, most)| most.area() < size.area())
+            {
+                largest = Some((index, size));
+            }
+        }
+    }
+    largest
 }
 
 /// Carries a plan out on imaginary paper and counts what comes out.
@@ -155,28 +304,8 @@ fn usable(sheets: &[StockSheet], kits: &Kits) -> Vec<StockSheet> {
     all
 }
 
-fn problem(
-    sheets: &[StockSheet],
-    kinds: &[Kind],
-    trimmer: &Trimmer,
-    budget: u64,
-) -> Problem {
-    let sheet = |it: &StockSheet| SheetKind { size: it.size, at_hand: it.at_hand };
-    Problem {
-        sheets: sheets.iter().map(sheet).collect(),
-        kinds: kinds.to_vec(),
-        limits: Limits {
-            stages: None,
-            longest_cut: trimmer.longest_cut,
-            // Narrower than 1/2 in, nothing is cut from it again (common
-            // practice, no source).
-            least_offcut: Length::inch(1, 2).max(trimmer.narrowest),
-            budget,
-        },
-    }
-}
-
-fn patterns_of(problem: &Problem, solution: &Solution) -> Vec<Pattern> {
+/// The sheets that a search found, with their sizes.
+pub(crate) fn patterns_of(problem: &Problem, solution: &Solution) -> Vec<Pattern> {
     let patterns = solution.patterns.iter();
     patterns
         .map(|(sheet, tree, copies)| Pattern {
@@ -185,19 +314,6 @@ fn patterns_of(problem: &Problem, solution: &Solution) -> Vec<Pattern> {
             copies: *copies,
         })
         .collect()
-}
-
-/// The kept offcut, by the pattern that it ended up in: a pattern of the search
-/// may have been divided, but the sheets stay in order.
-fn kept(named: &[Pattern], found: &[Pattern], solution: &Solution) -> Option<Offcut> {
-    let (index, size, proven) = solution.offcut?;
-    let sheets_before: u32 = found[..index].iter().map(|pattern| pattern.copies).sum();
-    let mut sheets = 0;
-    let pattern = named.iter().position(|pattern| {
-        sheets += pattern.copies;
-        sheets > sheets_before
-    })?;
-    Some(Offcut { pattern, size, proven })
 }
 
 /// Scraps are not planned: whether a part is small enough was seen when the
@@ -213,6 +329,7 @@ fn scraps(paper: PaperId, parts: Vec<Part>, kits: &Kits, trimmer: &Trimmer) -> P
         offcut: None,
         schedule: schedule(&[], trimmer),
         own: None,
+        alike: None,
         spent: 0,
     }
 }

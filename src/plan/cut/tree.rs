@@ -33,6 +33,13 @@ pub enum Leaf {
     },
 }
 
+impl Leaf {
+    /// Whether it is what is left over: kept or waste.
+    const fn is_left(self) -> bool {
+        matches!(self, Self::Waste | Self::Keep)
+    }
+}
+
 /// One cut, and what becomes of both sides.
 #[derive(Clone, Debug)]
 pub struct Cut {
@@ -112,6 +119,29 @@ impl Tree {
         }
         let tree = done.pop()?;
         done.is_empty().then_some(tree)
+    }
+
+    /// The tree without cuts that free no part: what is left on both sides stays
+    /// in one, and is kept if some of it was.
+    pub fn without_useless_cuts(&self) -> Self {
+        let tokens: Vec<Token> = self.tokens().collect();
+        let mut done: Vec<Self> = Vec::new();
+        for token in tokens.iter().rev() {
+            let tree = match *token {
+                Token::Leaf(leaf) => Self::Leaf(leaf),
+                Token::Cut(axis, at) => match (done.pop(), done.pop()) {
+                    (Some(Self::Leaf(one)), Some(Self::Leaf(other)))
+                        if one.is_left() && other.is_left() =>
+                    {
+                        Self::Leaf(one.max(other))
+                    }
+                    (Some(first), Some(second)) => Self::cut(axis, at, first, second),
+                    _ => return self.clone(),
+                },
+            };
+            done.push(tree);
+        }
+        done.pop().unwrap_or_else(|| self.clone())
     }
 
     /// Every leaf with its place, in reading order of the tree.

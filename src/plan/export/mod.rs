@@ -132,6 +132,13 @@ impl<'a> Writer<'a> {
                 best_cuts: own.best_cuts,
                 best_offcut: own.best_offcut.map(|size| self.size(size)),
             }),
+            every_sheet_alike: cut.alike.map(|it| shape::Alike {
+                chosen: it.chosen,
+                kits_per_sheet: it.kits_per_sheet,
+                kits_left_over: it.left_over,
+                alike: toil(it.alike),
+                fewest: toil(it.fewest),
+            }),
             search_steps: cut.spent,
         }
     }
@@ -222,6 +229,10 @@ impl<'a> Writer<'a> {
             copies: step.copies,
         }
     }
+}
+
+const fn toil(it: cut::Toil) -> shape::Toil {
+    shape::Toil { sheets: it.sheets, marks: it.marks, steps: it.steps }
 }
 
 /// How many cuts lie within one another at most.

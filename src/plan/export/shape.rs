@@ -39,7 +39,26 @@ pub(crate) struct Paper<'a> {
     pub(crate) turns: u32,
     pub(crate) offcut: Option<Offcut>,
     pub(crate) own_way: Option<OwnWay>,
+    pub(crate) every_sheet_alike: Option<Alike>,
     pub(crate) search_steps: u64,
+}
+
+/// Every sheet cut the same way, beside the fewest sheets.
+#[derive(Serialize)]
+pub(crate) struct Alike {
+    pub(crate) chosen: bool,
+    pub(crate) kits_per_sheet: u32,
+    pub(crate) kits_left_over: u32,
+    pub(crate) alike: Toil,
+    pub(crate) fewest: Toil,
+}
+
+/// What a plan takes.
+#[derive(Serialize)]
+pub(crate) struct Toil {
+    pub(crate) sheets: u32,
+    pub(crate) marks: u32,
+    pub(crate) steps: u32,
 }
 
 /// A length as one writes it, and exactly.

@@ -57,10 +57,12 @@ pub(crate) fn tasks(project: &Project, uses: &Uses, cuts: &[PaperCut]) -> Vec<Dr
         list.card(CardId(index), card);
     }
     for (index, card) in project.cards.iter().enumerate() {
-        if !card.inside.among.is_empty() {
+        if card.inside.chosen || !card.inside.among.is_empty() {
+            let pen = list.tool(|kind| *kind == ToolKind::Pen);
             let act = Act::ChooseInside(CardId(index));
             let task = list.add(act, Work::Inside, Moment::Sending);
             (task.ink, task.times) = (card.inside.ink, card.count);
+            task.tool = if card.inside.ink.is_none() { pen } else { None };
         }
     }
     list.drafts

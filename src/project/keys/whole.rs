@@ -55,6 +55,13 @@ pub(super) static PROJECT: Group = Group {
             "none",
         ),
         key(
+            "sheets alike",
+            Takes::YesNo,
+            "no: as few sheets as can be",
+            "Every sheet of a paper is cut the same way: fewer steps, sometimes more sheets.",
+            "true",
+        ),
+        key(
             "edition",
             Takes::Words,
             "",

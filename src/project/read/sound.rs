@@ -26,6 +26,7 @@ pub(crate) fn sound_cards(draft: &Draft, unit: Unit) -> Option<Project> {
         unit,
         kits: draft.kits.max(1),
         spares: draft.spares,
+        sheets_alike: draft.sheets_alike,
         papers: filled(&draft.papers),
         bases: filled(&draft.bases),
         tools: filled(&draft.tools),

@@ -21,6 +21,8 @@ pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
         keys.get("kits").and_then(|node| desk.count(node, 1, 10_000)).unwrap_or(1);
     draft.spares =
         keys.get("spares").and_then(|node| spares(desk, node)).unwrap_or_default();
+    draft.sheets_alike =
+        keys.get("sheets alike").and_then(|node| desk.yes(node)).unwrap_or_default();
     draft.handed_out_by = keys.entry("handed out by").and_then(|entry| {
         let keys = desk.open(&entry.value, entry.site, "giver");
         let reach = keys.get("reach").and_then(|node| desk.words(node));

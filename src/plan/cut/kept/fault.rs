@@ -1,6 +1,6 @@
 //! Why a kept plan can't be followed, and how that is said.
 
-use crate::geom::{Size, Unit};
+use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::kept::VERSION;
 
 /// Why a kept plan can't be followed.
@@ -28,6 +28,13 @@ pub enum KeptFault {
     DoesNotComeOut(String, Size, Size),
     /// A part would lie on its side.
     Turned(String),
+    /// More sheets are taken than are at hand: the size, the number in the plan,
+    /// and at hand.
+    MoreSheets(Size, u32, u32),
+    /// A cut is longer than the trimmer makes: the cut, and the longest one.
+    CutTooLong(Length, Length),
+    /// Sheets are to be cut alike; the plan cuts them in so many ways.
+    NotAlike(usize),
 }
 
 impl KeptFault {
@@ -68,6 +75,20 @@ impl KeptFault {
             ),
             Self::Turned(part) => {
                 format!("the kept plan lays `{part}` on its side, against its pattern")
+            }
+            Self::MoreSheets(sheet, kept, now) => format!(
+                "the kept plan takes {kept} sheets of {}; {now} are at hand",
+                size(sheet)
+            ),
+            Self::CutTooLong(cut, longest) => format!(
+                "the kept plan has a cut of {}; the trimmer's longest is {}",
+                cut.show(unit),
+                longest.show(unit)
+            ),
+            Self::NotAlike(ways) => {
+                format!(
+                    "the kept plan cuts sheets in {ways} ways, and they are to be alike"
+                )
             }
         }
     }

@@ -8,7 +8,7 @@
 //! ```json
 //! {"cutting plan": 1, "lengths in": "1/14400 mm", "papers": [
 //!   {"paper": "meadow",
-//!    "parts": [{"part": "sash", "size": [2011680, 731520], "count": 1}],
+//!    "parts": [{"part": "sash", "letter": "A", "size": [2011680, 731520], "count": 1}],
 //!    "patterns": [{"sheet": [2926080, 2926080], "sheets": 1,
 //!                  "cuts": ["upright 2011680", "level 731520", "part 0", "waste", "offcut"]}]}
 //! ]}
@@ -50,6 +50,8 @@ pub struct KeptPaper {
 pub struct KeptPart {
     /// What it is called.
     pub name: String,
+    /// The letter that the diagrams call it by.
+    pub letter: String,
     /// Width × height.
     pub size: Size,
     /// How many all kits need.
@@ -58,6 +60,8 @@ pub struct KeptPart {
 
 /// The form that is written and read.
 const VERSION: u64 = 1;
+/// Plans beyond these are not kept beside a new one.
+const MOST_PLANS: usize = 64;
 const UNIT: &str = "1/14400 mm";
 /// A sheet is not longer than 100 m.
 const LONGEST: i64 = Length::mm(100_000).units();
@@ -84,6 +88,7 @@ struct PaperRow {
 #[serde(deny_unknown_fields)]
 struct PartRow {
     part: String,
+    letter: String,
     size: [i64; 2],
     count: u32,
 }
@@ -97,14 +102,42 @@ struct PatternRow {
 }
 
 impl Kept {
-    /// What is kept of the cutting of all papers.
+    /// What is kept of the cutting of all papers. Scraps have no plan, and a
+    /// designer's own way stands in the description.
     pub fn new(project: &Project, cuts: &[PaperCut]) -> Self {
-        let papers = cuts.iter().map(|cut| KeptPaper {
+        let planned =
+            cuts.iter().filter(|cut| cut.own.is_none() && !cut.patterns.is_empty());
+        let papers = planned.map(|cut| KeptPaper {
             paper: project.papers[cut.paper.0].name.words.clone(),
             parts: kept_parts(project, &cut.parts),
             patterns: cut.patterns.clone(),
         });
         Self { papers: papers.collect() }
+    }
+
+    /// This plan with what an older one holds for other numbers of kits: where
+    /// readers cut their own sheets, each way of working has its plan.
+    #[must_use]
+    pub fn beside(mut self, older: Self) -> Self {
+        let described = |one: &KeptPaper, other: &KeptPaper| {
+            let same = one
+                .parts
+                .iter()
+                .zip(&other.parts)
+                .all(|(one, other)| one.name == other.name && one.size == other.size);
+            one.paper == other.paper && one.parts.len() == other.parts.len() && same
+        };
+        for paper in older.papers {
+            let fits = self.papers.iter().any(|it| described(it, &paper));
+            let same = self.papers.iter().any(|it| {
+                let counts = it.parts.iter().map(|it| it.count);
+                described(it, &paper) && counts.eq(paper.parts.iter().map(|it| it.count))
+            });
+            if fits && !same && self.papers.len() < MOST_PLANS {
+                self.papers.push(paper);
+            }
+        }
+        self
     }
 
     /// The plan as JSON, with a line break at the end.
@@ -117,6 +150,7 @@ impl Kept {
                 .iter()
                 .map(|it| PartRow {
                     part: it.name.clone(),
+                    letter: it.letter.clone(),
                     size: sides(it.size),
                     count: it.count,
                 })
@@ -164,7 +198,8 @@ impl Kept {
         Ok(Self { papers: papers? })
     }
 
-    /// The patterns of a paper, if the plan still fits what is described.
+    /// The patterns of a paper and the letters of its parts, if a plan still fits
+    /// what is described.
     ///
     /// `sheets` are the sizes that the paper comes in.
     ///
@@ -176,14 +211,32 @@ impl Kept {
         paper: PaperId,
         parts: &[Part],
         sheets: &[Size],
-    ) -> Result<Vec<Pattern>, KeptFault> {
+    ) -> Result<(Vec<Pattern>, Vec<String>), KeptFault> {
         let name = &project.papers[paper.0].name.words;
-        let kept = self.papers.iter().find(|it| it.paper == *name);
-        let kept = kept.ok_or_else(|| KeptFault::NoSuchPaper(name.clone()))?;
+        let mut first = KeptFault::NoSuchPaper(name.clone());
+        for (index, kept) in self.papers.iter().filter(|it| it.paper == *name).enumerate()
+        {
+            match kept.patterns_for(project, parts, sheets) {
+                Ok(patterns) => return Ok(patterns),
+                Err(fault) if index == 0 => first = fault,
+                Err(_) => {}
+            }
+        }
+        Err(first)
+    }
+}
+
+impl KeptPaper {
+    fn patterns_for(
+        &self,
+        project: &Project,
+        parts: &[Part],
+        sheets: &[Size],
+    ) -> Result<(Vec<Pattern>, Vec<String>), KeptFault> {
         let now = kept_parts(project, parts);
         // Which part of the description each part of the plan is.
-        let mut which = Vec::with_capacity(kept.parts.len());
-        for part in &kept.parts {
+        let mut which = Vec::with_capacity(self.parts.len());
+        for part in &self.parts {
             let at = now.iter().position(|it| it.name == part.name);
             let at = at.ok_or_else(|| KeptFault::OtherParts(part.name.clone()))?;
             if which.contains(&at) {
@@ -204,8 +257,8 @@ impl Kept {
             return Err(KeptFault::OtherParts(now[missing].name.clone()));
         }
         let mut made = vec![0_u64; now.len()];
-        let mut patterns = Vec::with_capacity(kept.patterns.len());
-        for pattern in &kept.patterns {
+        let mut patterns = Vec::with_capacity(self.patterns.len());
+        for pattern in &self.patterns {
             if !sheets.contains(&pattern.sheet) {
                 return Err(KeptFault::OtherSheet(pattern.sheet));
             }
@@ -244,13 +297,18 @@ impl Kept {
                 return Err(KeptFault::OtherCount(name, made, count));
             }
         }
-        Ok(patterns)
+        let mut letters: Vec<String> = now.into_iter().map(|it| it.letter).collect();
+        for (part, at) in self.parts.iter().zip(which) {
+            letters[at].clone_from(&part.letter);
+        }
+        Ok((patterns, letters))
     }
 }
 
 fn kept_parts(project: &Project, parts: &[Part]) -> Vec<KeptPart> {
     let parts = parts.iter().map(|it| KeptPart {
         name: called(project, it.of),
+        letter: it.letter.clone(),
         size: it.size,
         count: it.count,
     });
@@ -289,6 +347,11 @@ fn token(word: &str) -> Option<Token> {
     words.next().is_none().then_some(token)
 }
 
+/// `A` to `ZZZZ`.
+fn is_letter(word: &str) -> bool {
+    (1..=4).contains(&word.len()) && word.bytes().all(|it| it.is_ascii_uppercase())
+}
+
 fn length(units: i64) -> Option<Length> {
     (0 < units && units <= LONGEST).then_some(Length::from_units(units))
 }
@@ -303,8 +366,14 @@ fn size([width, height]: [i64; 2]) -> Result<Size, KeptFault> {
 fn read_paper(row: PaperRow) -> Result<KeptPaper, KeptFault> {
     let mut parts = Vec::with_capacity(row.parts.len());
     for part in row.parts {
+        let known = parts.iter().any(|it: &KeptPart| it.letter == part.letter);
+        if known || !is_letter(&part.letter) {
+            let letter = format!("a part has the letter `{}`", part.letter);
+            return Err(KeptFault::OutOfForm(letter));
+        }
         parts.push(KeptPart {
             name: part.part,
+            letter: part.letter,
             size: size(part.size)?,
             count: part.count,
         });
