@@ -221,3 +221,26 @@ fn lengths_are_written_as_one_writes_them_and_exactly() {
     let width = &exported["papers"][0]["parts"][0]["size"]["width"];
     assert_eq!(width, &json!({"text": "5 1/2 in", "units": 11 * 365_760 / 2}));
 }
+
+#[test]
+fn sheets_without_any_card_are_cut_as_well_in_both_units() {
+    let text = "title: Sheets\nunit: in\nkits: 7\nspares: none\npapers:\n  \
+                leaf: {sheet: 12 x 12 in}\n  sea: {sheet: a4}\npieces:\n  \
+                one: {of: leaf, size: 40 mm x 2 1/4 in, count: 3}\n  \
+                two: {of: leaf, size: 3 in x 70 mm, count: 2}\n  \
+                three: {of: sea, size: 50 x 60 mm, count: 3}\n";
+    let (sources, read) = crate::diagnostics::read("sheets.yaml", text);
+    let project = read.value.expect("it reads");
+    let plan = plan(&project, &PlanOptions::default()).value.expect("it can be cut");
+    let exported = cuts_json(&project, &plan, &[], &sources);
+    let exported: Value = serde_json::from_str(&exported).expect("JSON");
+    let schema = schema();
+    assert_eq!(fault(&schema, &schema, &exported, ""), None);
+    let counts = |paper: usize| -> Vec<Value> {
+        let parts = exported["papers"][paper]["parts"].as_array().expect("parts");
+        parts.iter().map(|it| it["count"].clone()).collect()
+    };
+    assert_eq!((counts(0), counts(1)), (vec![json!(21), json!(14)], vec![json!(21)]));
+    let one = &exported["papers"][0]["parts"][0]["size"];
+    assert_eq!(one["width"]["units"], 40 * 14_400);
+}
