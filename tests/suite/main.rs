@@ -38,5 +38,6 @@ mod schedule;
 mod supplies;
 mod tidy;
 mod tidying;
+mod true_to_scale;
 mod words;
 mod work;
