@@ -80,6 +80,7 @@ cover-makes = { $count ->
     [one] Makes one card: { $names }.
    *[other] Makes { $count } cards: { $names }.
 }
+cover-scale = Drawn at { $scale }.
 cover-maker = { $reader ->
     [class] For the host: what to prepare before the class.
    *[other] For the maker: what to prepare before the kits go out.
@@ -340,6 +341,7 @@ cutting-marks = { $marks ->
        *[no] .
     }
 }
+cutting-scale = Drawings: { $scale }.
 cutting-stack = Where a step names several sheets or parts, stack up to { $count } with their edges flush and cut them in one stroke.
 cutting-each = Where a step names several sheets or parts, cut one after the other without moving the mark.
 take-sheet = { $plans ->

@@ -225,6 +225,14 @@ pub enum ScaleWish {
     Shared(u32),
 }
 
+impl ScaleWish {
+    /// What stands in a paragraph for the scale that drawings of a number share;
+    /// the layout puts the scale in its place, as in `1:5`.
+    pub fn shared_by(number: u32) -> String {
+        format!("{{scale-of-{number}}}")
+    }
+}
+
 /// A caution in the form that ANSI Z535.6 and ISO/IEC Guide 37 ask for.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Caution {

@@ -25,10 +25,16 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
             [("reader", reader.into()), ("kits", kits.into()), ("spares", spares.into())];
         blocks.push(Block::Paragraph(Tone::Body, w.tell("cover-maker", &values)));
     }
+    let drawn = wanted.drawings != Drawings::LeftOut && !w.plan.fronts.is_empty();
     if let Some(makes) = makes(w) {
-        blocks.push(Block::Paragraph(Tone::Body, makes));
+        let scale = ScaleWish::shared_by(FRONTS);
+        let scale = drawn.then(|| w.tell("cover-scale", &[("scale", scale.into())]));
+        blocks.push(Block::Paragraph(
+            Tone::Body,
+            sentences([makes, scale.unwrap_or_default()]),
+        ));
     }
-    if wanted.drawings != Drawings::LeftOut && !w.plan.fronts.is_empty() {
+    if drawn {
         blocks.push(Block::Figures(
             w.plan.fronts.iter().map(|it| front(w, it.card)).collect(),
         ));

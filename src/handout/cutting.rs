@@ -30,11 +30,23 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
         aside: Some(vec![Inline::plain(w.words.length(schedule.steps[at].mark))]),
         figure: drawings.then(|| figure(w, cut, at)),
     });
-    let blocks =
-        vec![Block::Paragraph(Tone::Body, before(w, cut)), Block::Steps(steps.collect())];
+    let mut intro = vec![before(w, cut)];
+    if drawings {
+        let scale = ScaleWish::shared_by(scale_number(cut));
+        intro.push(w.tell("cutting-scale", &[("scale", scale.into())]));
+    }
+    let blocks = vec![
+        Block::Paragraph(Tone::Body, sentences(intro)),
+        Block::Steps(steps.collect()),
+    ];
     let paper = w.user(&w.project.papers[cut.paper.0].name);
     let title = w.tell("cutting-title", &[("paper", paper.into())]);
     of_blocks(&format!("cutting-{}", cut.paper.0 + 1), title, blocks)
+}
+
+/// The number of the scale that the steps of a paper share.
+fn scale_number(cut: &PaperCut) -> u32 {
+    STEPS.saturating_add(u32::try_from(cut.paper.0).unwrap_or(0))
 }
 
 fn trimmer<'a>(w: &Writer<'a>) -> Option<&'a Trimmer> {
@@ -273,9 +285,7 @@ fn figure(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Figure {
         drawing: sheets::in_hand(w, cut, step),
         alt: w.say("step-alt", &values),
         caption: None,
-        scale: ScaleWish::Shared(
-            STEPS.saturating_add(u32::try_from(cut.paper.0).unwrap_or(0)),
-        ),
+        scale: ScaleWish::Shared(scale_number(cut)),
         says_scale: false,
     }
 }

@@ -224,6 +224,7 @@ impl Setter<'_> {
                 slabs
             }
             Block::Paragraph(tone, text) => {
+                let text = &self.with_scales(text);
                 let voice = match tone {
                     Tone::Body => self.theme.body,
                     Tone::Lead => self.theme.lead,

@@ -322,6 +322,13 @@ impl Setter<'_> {
                 Block::Figures(figures) => {
                     let room = self.room_of_row(frame, figures.len());
                     figures.iter().for_each(|it| self.share(it, room));
+                    if let Some(scale) = self.scale_of_row(figures, frame) {
+                        for figure in figures {
+                            if let ScaleWish::Shared(number) = figure.scale {
+                                self.scales.insert(number, scale);
+                            }
+                        }
+                    }
                 }
                 Block::Beside(figure, blocks) => {
                     let (left, width) = frame.wide;
@@ -343,6 +350,18 @@ impl Setter<'_> {
                 | Block::Caution(_) => {}
             }
         }
+    }
+
+    /// A text that says the scales that drawings share.
+    pub(crate) fn with_scales(&self, text: &[Inline]) -> Vec<Inline> {
+        let mut text = text.to_vec();
+        for inline in text.iter_mut().filter(|it| it.text.contains("{scale-of-")) {
+            for (number, scale) in &self.scales {
+                let ratio = format!("{}:{}", scale.drawn, scale.real);
+                inline.text = inline.text.replace(&ScaleWish::shared_by(*number), &ratio);
+            }
+        }
+        text
     }
 
     /// Lets one drawing have its say on a shared scale.

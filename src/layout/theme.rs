@@ -126,7 +126,7 @@ impl Theme {
         let page = setup.size.points();
         let wide = page.0 > 500.0;
         // Body 11.25 pt, on narrow pages 11 pt, in large print 16 pt and a bit.
-        let (size, row) = if wide { (11.25, 14.0) } else { (11.0, 13.0) };
+        let (size, row) = if wide { (11.25, 14.0) } else { (11.0, 12.5) };
         let k = if setup.large_print { 16.2 / size } else { 1.0 };
         let leading = row * k;
         let serif = |size: f64, leading: f64| Voice {

@@ -22,6 +22,16 @@ struct Packet {
 
 /// A demo for a reader, on the page that the reader's template asks for.
 fn packet(demo: &str, reader: &str, press: &mut Press) -> Packet {
+    packet_on(demo, reader, None, press)
+}
+
+/// The same on pages in the sizes of a unit, or else of the project's own.
+fn packet_on(
+    demo: &str,
+    reader: &str,
+    unit: Option<Unit>,
+    press: &mut Press,
+) -> Packet {
     let path = format!("demo-data/{demo}.yaml");
     let text = fs::read_to_string(&path).expect("a readable demo");
     let project = read(&path, &text).1.value.expect("a sound demo");
@@ -30,7 +40,7 @@ fn packet(demo: &str, reader: &str, press: &mut Press) -> Packet {
     let plan = plan(&project, &options).value.expect("a plan");
     let document = handout::write(&project, &plan, &template, Options::default());
     let small = matches!(template.page.as_deref(), Some("half-letter" | "a5"));
-    let size = match (small, project.unit) {
+    let size = match (small, unit.unwrap_or(project.unit)) {
         (false, Unit::Inch) => PageSize::Letter,
         (false, Unit::Mm) => PageSize::A4,
         (true, Unit::Inch) => PageSize::HalfLetter,
@@ -130,7 +140,9 @@ fn packets_keep_to_their_pages() {
         ("tide-post", "travel", 8),
     ];
     for (demo, reader, most) in budgets {
-        let Packet { name, laid } = packet(demo, reader, &mut press);
+        // Budgets are in letter and half-letter pages.
+        let Packet { name, laid } =
+            packet_on(demo, reader, Some(Unit::Inch), &mut press);
         assert!(laid.pages.len() <= most, "{name}: {} pages", laid.pages.len());
     }
 }

@@ -166,7 +166,7 @@ fn assert_to_scale(name: &str, figure: &Figure, shapes: &[(f64, f64)]) {
             })
         })
     };
-    let scales = [1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 10.0, 20.0, 50.0];
+    let scales = [1, 2, 3, 4, 5, 6, 7, 8, 10, 20, 50].map(f64::from);
     let found = scales.into_iter().find(|real| fits(1.0 / real));
     assert!(found.is_some(), "{name}: not to scale: {}\n{areas:?}\n{shapes:?}", figure.alt);
 }
