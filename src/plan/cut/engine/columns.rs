@@ -332,3 +332,6 @@ fn relax_part(
     let uses = master.uses();
     Some(Relaxed { ways, uses, bound })
 }
+
+#[cfg(test)]
+mod tests;

@@ -111,6 +111,7 @@ pub(super) fn best(
         values,
         wanted: &board.wanted,
         reach: board.reach(),
+        sheets: 1,
     };
     let (plain, counts) = filling.plain()?;
     meter.spend(plain.inside.work);
@@ -150,6 +151,7 @@ pub(super) fn best(
             reduced: &chosen.reduced,
             refund: chosen.refund,
             scale: chosen.scale,
+            second: None,
         };
         let mut share = Meter::new(meter.left().min(steps));
         let found = search(board, raster, bounds, most, &mut share);
@@ -195,7 +197,7 @@ fn search_in<P: Packed>(
 ) -> Option<(Option<Drawn>, End)> {
     let mut search = Search::<P>::new(board, raster, bounds, beat)?;
     let end = search.run(meter);
-    let drawn = search.found.map(|id| {
+    let drawn = search.found.map(|(id, _)| {
         let mut sheet = Sheet::empty(board.wanted.len());
         search.draw(id, board.real(), &mut sheet.sketch, sheet.root);
         sheet.holds = search.counts(id);

@@ -34,6 +34,7 @@ mod raster;
 mod ruin;
 mod simplex;
 mod sketch;
+mod spare;
 mod stock;
 mod unfold;
 mod ways;
@@ -170,7 +171,9 @@ pub fn solve(problem: &Problem) -> Solution {
     };
     solution.patterns = patterns
         .into_iter()
-        .map(|(sheet, tree, copies)| (sheets[sheet], ways::rename(&tree, &usable), copies))
+        .map(|(sheet, tree, copies)| {
+            (sheets[sheet], ways::rename(&tree, &usable), copies)
+        })
         .collect();
     solution.spent = meter.spent();
     solution

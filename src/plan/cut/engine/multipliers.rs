@@ -28,6 +28,8 @@ pub(super) struct Filling<'a> {
     pub(super) wanted: &'a [u32],
     /// The greatest height of an upright cut, and width of a level one.
     pub(super) reach: (i64, i64),
+    /// How many sheets are filled together.
+    pub(super) sheets: u32,
 }
 
 /// Values less prices, the bound they give, and what is best inside.
@@ -72,7 +74,7 @@ impl Filling<'_> {
         let refund =
             prices.iter().zip(self.wanted).map(|(it, &n)| it * i64::from(n)).sum();
         let best = inside.get(self.raster.x.len() - 1, self.raster.y.len() - 1);
-        let bound = refund + i64::from(best);
+        let bound = refund + i64::from(best) * i64::from(self.sheets);
         let prices = prices.to_vec();
         (Priced { scale, reduced, refund, bound, inside, prices }, parts)
     }
@@ -107,12 +109,13 @@ impl Filling<'_> {
                 most = most.max(whole * i128::from(value) / lie.area() + 1);
             }
         }
-        i64::try_from(most).ok()
+        i64::try_from(most * i128::from(self.sheets)).ok()
     }
 
     fn counts(&self, priced: &Priced, parts: &[Valued]) -> Vec<u32> {
         let kinds = self.values.len();
-        dp::filling(self.raster, parts, &priced.inside, self.reach, kinds)
+        let counts = dp::filling(self.raster, parts, &priced.inside, self.reach, kinds);
+        counts.into_iter().map(|it| it * self.sheets).collect()
     }
 
     /// What a filling is worth if no more than the wanted counts are taken.

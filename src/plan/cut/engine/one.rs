@@ -12,6 +12,7 @@ use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::raster::Raster;
 use crate::plan::cut::engine::ruin;
 use crate::plan::cut::engine::sketch::Sheet;
+use crate::plan::cut::engine::spare;
 use crate::plan::cut::engine::ways;
 use crate::plan::cut::{Bound, How, Kind, Limits, Tree};
 
@@ -89,7 +90,18 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
     }
     let now = search.finish(false).offcut.map_or(0, |it| it.1.area());
     let mut share = Meter::new(meter.left().min(OFFCUT));
-    let kept = keep::largest(&search.board, &search.plan, search.least, now, &mut share);
+    let (board, least) = (&search.board, search.least);
+    let mut kept = keep::largest(board, &search.plan, least, now, &mut share);
+    if kept.is_none() && search.proven() {
+        let mut last = Meter::new(share.left().min(SPARE));
+        let (plan, proven) = spare::largest(board, &search.plan, least, now, &mut last);
+        share.add(last);
+        match plan {
+            plan if proven => kept = Some(plan),
+            Some(plan) => search.plan = plan,
+            None => {}
+        }
+    }
     meter.add(share);
     match kept {
         Some(plan) => {
@@ -97,6 +109,7 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
             search.finish(true)
         }
         None => {
+            let now = search.finish(false).offcut.map_or(0, |it| it.1.area());
             let plan =
                 keep::larger(&search.board, &search.plan, search.least, now, meter);
             let plan = plan.unwrap_or(search.plan);
@@ -119,8 +132,9 @@ const DIVE: u64 = 10_000_000;
 const BUILD: u64 = 10_000_000;
 /// Steps for taking parts of all sheets out and in.
 const SHAKE: u64 = 8_000_000;
-/// Steps for the largest offcut.
+/// Steps for the largest offcut, and for building it up with all parts.
 const OFFCUT: u64 = 12_000_000;
+const SPARE: u64 = 6_000_000;
 
 /// A plan and a bound that come nearer to each other.
 struct Search<'a> {

@@ -59,12 +59,19 @@ pub(super) struct Places<P> {
     missing: P,
     /// The spare bits.
     spare: P,
+    /// All that is wanted.
+    all: P,
 }
 
 impl<P: Packed> Places<P> {
     /// Finds room for the wanted counts, if there are words enough.
     pub(super) fn new(wanted: &[u32]) -> Option<Self> {
-        let mut places = Self { fields: Vec::new(), missing: P::EMPTY, spare: P::EMPTY };
+        let mut places = Self {
+            fields: Vec::new(),
+            missing: P::EMPTY,
+            spare: P::EMPTY,
+            all: P::EMPTY,
+        };
         let (mut word, mut bit) = (0, 0);
         for &count in wanted {
             let bits = 32 - count.leading_zeros() + 1;
@@ -78,6 +85,7 @@ impl<P: Packed> Places<P> {
             let top = 1_u64 << (bits - 1);
             places.missing.words_mut()[word] |= (top - 1 - u64::from(count)) << bit;
             places.spare.words_mut()[word] |= top << bit;
+            places.all.words_mut()[word] |= u64::from(count) << bit;
             bit += bits;
         }
         Some(places)
@@ -96,6 +104,15 @@ impl<P: Packed> Places<P> {
         let sum = a.plus(b).plus(self.missing);
         let over = sum.words().iter().zip(self.spare.words()).map(|(a, b)| a & b);
         over.fold(0, |any, it| any | it) == 0
+    }
+
+    /// What is wanted besides these counts, which are no more than wanted.
+    pub(super) fn missing_to_all(&self, counts: P) -> P {
+        let mut rest = self.all;
+        for (rest, &count) in rest.words_mut().iter_mut().zip(counts.words()) {
+            *rest -= count;
+        }
+        rest
     }
 
     /// The counts by kind.

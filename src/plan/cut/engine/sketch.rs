@@ -135,6 +135,16 @@ impl Sketch {
         self.nodes[leaf] = Node::Part(part.0, part.1);
     }
 
+    /// Leaves what was one part unused.
+    pub(super) fn release(&mut self, root: usize, part: usize) {
+        for node in &mut self.nodes {
+            if matches!(node, Node::Part(it, _) if *it == part) {
+                *node = Node::Free;
+            }
+        }
+        self.clear(root);
+    }
+
     /// Takes back cuts that only divide what is not used.
     fn clear(&mut self, root: usize) {
         let mut order = vec![root];

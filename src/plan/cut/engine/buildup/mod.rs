@@ -10,16 +10,17 @@
 //! part may be needed elsewhere (M. Russo, M. Boccia, A. Sforza and C. Sterle
 //! review such faults, 2020).
 
+mod draw;
+
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
 
 use crate::geom::Axis;
-use crate::plan::cut::engine::board::{Board, Lie};
+use crate::plan::cut::engine::board::Board;
 use crate::plan::cut::engine::dp::Table;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::packed::{Packed, Places};
 use crate::plan::cut::engine::raster::Raster;
-use crate::plan::cut::engine::sketch::Sketch;
 
 /// Builds at most; each takes some hundred bytes.
 const MOST_BUILDS: usize = 1_500_000;
@@ -40,6 +41,8 @@ pub(super) struct Bounds<'a> {
     pub(super) refund: i64,
     /// A value of 1 in scaled units.
     pub(super) scale: i64,
+    /// The most value on a second sheet, plain and with prices, if there is one.
+    pub(super) second: Option<(i64, i64)>,
 }
 
 /// How a build came about.
@@ -95,8 +98,13 @@ pub(super) struct Search<'a, P> {
     table: Vec<u32>,
     /// The value to beat.
     best: i64,
-    /// The build that is worth the most, if it beats the value given.
-    pub(super) found: Option<u32>,
+    /// The build that is worth the most, if it beats the value given. With a second
+    /// sheet: two builds that hold all that is wanted.
+    pub(super) found: Option<(u32, Option<u32>)>,
+    /// The most value on a second sheet, plain and with prices.
+    second: (i64, i64),
+    /// A kind that is laid as far to the right and down as can be.
+    pub(super) far: Option<usize>,
 }
 
 /// How a search ended.
@@ -117,6 +125,7 @@ impl<'a, P: Packed> Search<'a, P> {
         beat: i64,
     ) -> Option<Self> {
         let places = Places::new(&board.wanted)?;
+        let second = bounds.second.unwrap_or((0, 0));
         let mut search = Self {
             board,
             raster,
@@ -129,6 +138,8 @@ impl<'a, P: Packed> Search<'a, P> {
             table: vec![NONE; 1 << 12],
             best: beat,
             found: None,
+            second,
+            far: None,
         };
         for (kind, lies) in board.lies.iter().enumerate() {
             if board.wanted[kind] == 0 {
@@ -228,10 +239,13 @@ impl<'a, P: Packed> Search<'a, P> {
         let bounds = &self.bounds;
         let needed = (self.best + 1) * bounds.scale
             - bounds.refund
+            - self.second.1
             - i64::from(bounds.priced.get(x, y))
             - i64::from(build.reduced);
-        let plain_needed =
-            self.best + 1 - i64::from(bounds.plain.get(x, y)) - i64::from(build.value);
+        let plain_needed = self.best + 1
+            - self.second.0
+            - i64::from(bounds.plain.get(x, y))
+            - i64::from(build.value);
         let mut looks = 0;
         for member in &group.members {
             if i64::from(member.reduced) < needed {
@@ -271,11 +285,12 @@ impl<'a, P: Packed> Search<'a, P> {
     fn add(&mut self, build: Build<P>) {
         let bounds = &self.bounds;
         let (x, y) = (build.x as usize, build.y as usize);
-        let priced =
-            bounds.refund + i64::from(build.reduced) + i64::from(bounds.priced.get(x, y));
-        let plain = (i64::from(build.value) + i64::from(bounds.plain.get(x, y)))
-            * bounds.scale
-            + (bounds.scale - 1);
+        let priced = bounds.refund
+            + self.second.1
+            + i64::from(build.reduced)
+            + i64::from(bounds.priced.get(x, y));
+        let around = i64::from(bounds.plain.get(x, y)) + self.second.0;
+        let plain = (i64::from(build.value) + around) * bounds.scale + (bounds.scale - 1);
         let bound = priced.min(plain);
         if bound < (self.best + 1) * bounds.scale {
             return;
@@ -295,11 +310,27 @@ impl<'a, P: Packed> Search<'a, P> {
         if self.table.len() < self.builds.len() {
             self.widen();
         }
-        if self.best < i64::from(build.value) {
+        if self.bounds.second.is_some() {
+            if let Some(other) =
+                self.with_counts(self.places.missing_to_all(build.counts))
+            {
+                self.best += 1;
+                self.found = Some((id, Some(other)));
+            }
+        } else if self.best < i64::from(build.value) {
             self.best = i64::from(build.value);
-            self.found = Some(id);
+            self.found = Some((id, None));
         }
         self.open.push((bound, build.value, Reverse(id)));
+    }
+
+    /// A build with these counts, if there is one.
+    fn with_counts(&self, counts: P) -> Option<u32> {
+        let mut same = self.table[counts.mark(self.table.len())];
+        while same != NONE && self.builds[same as usize].counts != counts {
+            same = self.builds[same as usize].next;
+        }
+        (same != NONE).then_some(same)
     }
 
     /// Doubles the table of counts.
@@ -311,65 +342,6 @@ impl<'a, P: Packed> Search<'a, P> {
             let mark = build.counts.mark(size);
             build.next = self.table[mark];
             self.table[mark] = small(id);
-        }
-    }
-
-    /// How many of each kind a build holds.
-    pub(super) fn counts(&self, id: u32) -> Vec<u32> {
-        self.places.read(self.builds[id as usize].counts)
-    }
-
-    /// Draws a build into a leaf of this size, in 1/14400 mm.
-    pub(super) fn draw(
-        &self,
-        id: u32,
-        size: (i64, i64),
-        sketch: &mut Sketch,
-        leaf: usize,
-    ) {
-        let unit = self.board.unit;
-        let longest = self.board.longest;
-        let mut open = vec![(id, size, leaf)];
-        while let Some((id, size, leaf)) = open.pop() {
-            let build = &self.builds[id as usize];
-            let (axis, one, other) = match build.how {
-                How::Part(kind, lie) => {
-                    let kind = kind as usize;
-                    let Lie { width, height, turned } =
-                        self.board.lies[kind][lie as usize];
-                    let lies = (width * unit.0, height * unit.1);
-                    sketch.place(leaf, size, (kind, turned), lies, size.0 <= longest);
-                    continue;
-                }
-                How::Join(axis, one, other) => (axis, one, other),
-            };
-            let width = self.raster.x.at[build.x as usize] * unit.0;
-            let height = self.raster.y.at[build.y as usize] * unit.1;
-            let first = &self.builds[one as usize];
-            match axis {
-                Axis::Upright if longest < size.1 => {
-                    let (leaf, _) = sketch.cut(leaf, Axis::Level, height, size.1);
-                    open.push((id, (size.0, height), leaf));
-                }
-                Axis::Level if longest < size.0 => {
-                    let (leaf, _) = sketch.cut(leaf, Axis::Upright, width, size.0);
-                    open.push((id, (width, size.1), leaf));
-                }
-                Axis::Upright => {
-                    let at = self.raster.x.at[first.x as usize] * unit.0;
-                    let (left, right) = sketch.cut(leaf, axis, at, size.0);
-                    open.push((one, (at, size.1), left));
-                    let right = right.expect("both builds take room");
-                    open.push((other, (size.0 - at, size.1), right));
-                }
-                Axis::Level => {
-                    let at = self.raster.y.at[first.y as usize] * unit.1;
-                    let (top, bottom) = sketch.cut(leaf, axis, at, size.1);
-                    open.push((one, (size.0, at), top));
-                    let bottom = bottom.expect("both builds take room");
-                    open.push((other, (size.0, size.1 - at), bottom));
-                }
-            }
         }
     }
 }

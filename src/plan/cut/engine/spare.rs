@@ -1,0 +1,301 @@
+//! The largest offcut as one more part, built up together with all the others.
+//!
+//! Of all sizes that an offcut can have, the smallest that are larger than a
+//! known offcut are tried at once: they are the ways in which one more part can
+//! lie. If all parts and this one can't be cut from the sheets, no offcut is
+//! larger. So little may be wasted then that few builds pass the bounds of
+//! [`buildup`](crate::plan::cut::engine::buildup), however many kinds there are.
+
+use crate::geom::{Length, Size};
+use crate::plan::cut::engine::board::{Board, Lie};
+use crate::plan::cut::engine::buildup::{Bounds, End, Search};
+use crate::plan::cut::engine::columns::{self, Plan};
+use crate::plan::cut::engine::dp;
+use crate::plan::cut::engine::meter::Meter;
+use crate::plan::cut::engine::multipliers::Filling;
+use crate::plan::cut::engine::packed::Packed;
+use crate::plan::cut::engine::raster::Raster;
+use crate::plan::cut::engine::sketch::Sheet;
+use crate::plan::cut::engine::ways;
+
+/// Sheets with more square search units are not built up here: areas are values.
+const MOST_AREA: i128 = 1 << 24;
+/// What may be wasted at first: the sheet's area divided by this.
+const FIRST: i128 = 256;
+/// Subgradient steps for each question.
+const ROUNDS: u32 = 40;
+
+/// Looks for the largest offcut of all plans with as many sheets as this one has,
+/// one or two: a plan with a larger offcut than `now` (square 1/14400 mm), the
+/// largest of this plan, if one was found, and whether no offcut is larger.
+///
+/// At first only very large offcuts are asked for: they leave little to waste, and
+/// a no is found quickly. Then smaller ones, in small steps: the work grows fast
+/// with what may be wasted, and it ends where the largest offcut is passed.
+pub(super) fn largest(
+    board: &Board,
+    plan: &Plan,
+    least: i64,
+    now: i128,
+    meter: &mut Meter,
+) -> (Option<Plan>, bool) {
+    let sheets = columns::sheets(plan);
+    let real = board.real();
+    if 2 < sheets || MOST_AREA < board.area() || board.longest < real.0.max(real.1) {
+        return (None, false);
+    }
+    let unit = i128::from(board.unit.0) * i128::from(board.unit.1);
+    let sheet = i128::from(real.0) * i128::from(real.1);
+    let free = i128::from(sheets) * sheet - parts_area(board) * unit;
+    let mut best: Option<Plan> = None;
+    let mut known = now;
+    let mut slack = sheet / FIRST;
+    // No offcut is larger than this.
+    let mut most = sheet;
+    loop {
+        let floor = (free - slack).max(known);
+        let asked = (floor, most);
+        match beyond(board, sheets, least, asked, meter) {
+            None => return (best, false),
+            Some(Some(plan)) => {
+                let area = offcut(board, &plan, least);
+                if area <= floor {
+                    return (best, false);
+                }
+                (known, best) = (area, Some(plan));
+            }
+            Some(None) if floor <= known => return (best, true),
+            Some(None) => {
+                most = most.min(floor);
+                slack += slack / 4 + 1;
+            }
+        }
+    }
+}
+
+/// The area of all parts in square search units.
+fn parts_area(board: &Board) -> i128 {
+    let rows = board.lies.iter().zip(&board.wanted);
+    rows.map(|(it, &n)| it[0].area() * i128::from(n)).sum()
+}
+
+/// The largest offcut of a plan in square 1/14400 mm.
+fn offcut(board: &Board, plan: &Plan, least: i64) -> i128 {
+    let real = board.real();
+    let size = Size::new(Length::from_units(real.0), Length::from_units(real.1));
+    let trees: Vec<_> =
+        plan.iter().map(|it| it.0.sketch.tree(it.0.root, real, least)).collect();
+    let found = ways::largest_offcut(trees.iter().map(|it| (it, size)));
+    found.map_or(0, |it| it.1.area())
+}
+
+/// The smallest sizes of an offcut with more area than `floor` (square 1/14400 mm)
+/// and sides of at least `least`, in search units. Every larger one holds one of
+/// them. An offcut ends where parts in a row can begin.
+fn sizes(board: &Board, least: i64, floor: i128) -> Option<Vec<Lie>> {
+    let wide = board.sums(false)?;
+    let tall = board.sums(true)?;
+    // What the last unit leaves may itself be an offcut; it has no size here.
+    let beside = (board.rest.0, board.real().1);
+    let below = (board.real().0, board.rest.1);
+    let counts = |it: &(i64, i64)| {
+        least.max(1) <= it.0.min(it.1) && floor < i128::from(it.0) * i128::from(it.1)
+    };
+    if [beside, below].iter().any(counts) {
+        return None;
+    }
+    let mut sizes: Vec<Lie> = Vec::new();
+    let mut place = 0;
+    // From narrow and tall to wide and low.
+    for width in wide.iter().rev().map(|it| board.size.0 - it) {
+        let across = width * board.unit.0 + board.rest.0;
+        if across < least.max(1) || width == 0 {
+            continue;
+        }
+        let enough = |height: i64| {
+            let along = height * board.unit.1 + board.rest.1;
+            least.max(1) <= along
+                && floor < i128::from(across) * i128::from(along)
+                && 0 < height
+        };
+        // The last height that is enough; wider offcuts may be lower.
+        while tall.get(place + 1).is_some_and(|it| enough(board.size.1 - it)) {
+            place += 1;
+        }
+        let height = board.size.1 - tall[place];
+        if !enough(height) {
+            continue;
+        }
+        if sizes.last().is_some_and(|it| it.height == height) {
+            continue;
+        }
+        sizes.push(Lie { width, height, turned: false });
+    }
+    sizes.sort_by_key(|it| it.area());
+    Some(sizes)
+}
+
+/// A plan with an offcut larger than the first area, or the inner `None` if there is
+/// none with so many sheets. It is known that none is larger than the second area.
+fn beyond(
+    board: &Board,
+    sheets: u32,
+    least: i64,
+    (floor, most): (i128, i128),
+    meter: &mut Meter,
+) -> Option<Option<Plan>> {
+    let mut sizes = sizes(board, least, floor)?;
+    let real = |it: &Lie| {
+        let across = it.width * board.unit.0 + board.rest.0;
+        let along = it.height * board.unit.1 + board.rest.1;
+        i128::from(across) * i128::from(along)
+    };
+    sizes.retain(|it| real(it) <= most);
+    let room = i128::from(sheets) * board.area() - parts_area(board);
+    sizes.retain(|it| it.area() <= room);
+    if sizes.is_empty() {
+        return Some(None);
+    }
+    let mut all = board.clone();
+    all.lies.push(sizes);
+    all.wanted.push(1);
+    let bits: u32 = all.wanted.iter().map(|it| 33 - it.leading_zeros()).sum();
+    match bits {
+        0..=64 => build::<[u64; 1]>(&all, sheets, meter),
+        65..=120 => build::<[u64; 2]>(&all, sheets, meter),
+        _ => build::<[u64; 8]>(&all, sheets, meter),
+    }
+}
+
+/// Builds up all parts; the last kind is the offcut.
+fn build<P: Packed>(
+    board: &Board,
+    sheets: u32,
+    meter: &mut Meter,
+) -> Option<Option<Plan>> {
+    let raster = Raster::new(board)?;
+    let values: Option<Vec<i64>> =
+        board.lies.iter().map(|it| i64::try_from(it[0].area()).ok()).collect();
+    let values = values?;
+    let total: i64 =
+        values.iter().zip(&board.wanted).map(|(it, &n)| it * i64::from(n)).sum();
+    let filling = Filling {
+        raster: &raster,
+        lies: &board.lies,
+        values: &values,
+        wanted: &board.wanted,
+        reach: board.reach(),
+        sheets,
+    };
+    let (plain, _) = filling.plain()?;
+    if !meter.spend(plain.inside.work) {
+        return None;
+    }
+    if plain.bound < total {
+        return Some(None);
+    }
+    let priced = filling.prices(&plain, total - 1, ROUNDS, meter);
+    let chosen = priced.as_ref().unwrap_or(&plain);
+    if chosen.bound.div_euclid(chosen.scale) < total {
+        return Some(None);
+    }
+    let outer_plain = dp::outside(&raster, &plain.inside);
+    let outer_priced = dp::outside(&raster, &chosen.inside);
+    if !meter.spend(outer_plain.work + outer_priced.work) {
+        return None;
+    }
+    let whole = (raster.x.len() - 1, raster.y.len() - 1);
+    let most = |table: &dp::Table| i64::from(table.get(whole.0, whole.1));
+    let bounds = Bounds {
+        values: &plain.reduced,
+        plain: &outer_plain,
+        priced: &outer_priced,
+        reduced: &chosen.reduced,
+        refund: chosen.refund,
+        scale: chosen.scale,
+        second: (sheets == 2).then(|| (most(&plain.inside), most(&chosen.inside))),
+    };
+    let kept = board.lies.len() - 1;
+    let mut search = Search::<P>::new(board, &raster, bounds, total - 1)?;
+    search.far = Some(kept);
+    let end = search.run(meter);
+    let Some((one, other)) = search.found else {
+        return (end == End::Proven).then_some(None);
+    };
+    let draw = |id: u32| {
+        let mut sheet = Sheet::empty(kept);
+        search.draw(id, board.real(), &mut sheet.sketch, sheet.root);
+        sheet.sketch.release(sheet.root, kept);
+        sheet.holds = search.counts(id);
+        sheet.holds.pop();
+        sheet
+    };
+    Some(Some(std::iter::once(one).chain(other).map(|id| (draw(id), 1)).collect()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::cut::engine::fewest::Fewest;
+    use crate::plan::cut::engine::kits;
+    use crate::plan::cut::{Kind, Limits};
+
+    /// A number that looks random (G. Marsaglia, xorshift generators, 2003).
+    fn roll(dice: &mut u64, below: u64) -> i64 {
+        *dice ^= *dice << 13;
+        *dice ^= *dice >> 7;
+        *dice ^= *dice << 17;
+        i64::try_from(*dice % below).expect("small")
+    }
+
+    #[test]
+    fn both_ways_to_the_largest_offcut_agree() {
+        let mut dice = 0x1234_5678_9ABC_DEF1_u64;
+        let mut compared = [0; 2];
+        for _ in 0..400 {
+            let size = |dice: &mut u64, least, most| {
+                let side = |dice: &mut u64| Length::mm(least + roll(dice, most));
+                Size::new(side(dice), side(dice))
+            };
+            let sheet = size(&mut dice, 8, 9);
+            let kinds: Vec<Kind> = (0..2 + roll(&mut dice, 4))
+                .map(|_| Kind {
+                    size: size(&mut dice, 1, 8),
+                    free: roll(&mut dice, 2) == 0,
+                    count: 1 + u32::try_from(roll(&mut dice, 2)).expect("small"),
+                })
+                .collect();
+            let limits = Limits {
+                stages: None,
+                longest_cut: None,
+                least_offcut: Length::mm(1 + roll(&mut dice, 2)),
+                budget: u64::MAX,
+            };
+            let wanted: Vec<u32> = kinds.iter().map(|it| it.count).collect();
+            let board = Board::new(sheet, &kinds, &wanted, &limits);
+            let least = limits.least_offcut.units();
+            let mut meter = Meter::new(u64::MAX);
+            let counts = kits::count(&wanted).expect("a small kit");
+            let kits = kits::look_at_all(&board, &counts, u64::MAX, &mut meter)
+                .expect("a small kit");
+            let fits = (0..counts.len()).map(|it| kits.fits(it)).collect();
+            let fewest = Fewest::new(&counts, fits, &mut meter).expect("a small kit");
+            if board.lies.iter().any(Vec::is_empty) || 2 < fewest.sheets {
+                continue;
+            }
+            let kept = kits
+                .largest_offcut(&fewest.last_sheets(), least, 0, &mut meter)
+                .expect("steps enough")
+                .map_or(0, |it| offcut(&board, &vec![(it.1, 1)], least));
+            let plan = vec![(Sheet::empty(kinds.len()), fewest.sheets)];
+            let (found, proven) = largest(&board, &plan, least, 0, &mut meter);
+            let area = found.as_ref().map_or(0, |it| offcut(&board, it, least));
+            assert!(area <= kept, "{sheet:?} {kinds:?}");
+            if proven {
+                assert_eq!(area, kept, "{sheet:?} {kinds:?}");
+                compared[fewest.sheets as usize - 1] += 1;
+            }
+        }
+        assert!(compared.iter().all(|it| 50 < *it), "{compared:?}");
+    }
+}
