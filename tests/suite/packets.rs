@@ -26,12 +26,7 @@ fn packet(demo: &str, reader: &str, press: &mut Press) -> Packet {
 }
 
 /// The same on pages in the sizes of a unit, or else of the project's own.
-fn packet_on(
-    demo: &str,
-    reader: &str,
-    unit: Option<Unit>,
-    press: &mut Press,
-) -> Packet {
+fn packet_on(demo: &str, reader: &str, unit: Option<Unit>, press: &mut Press) -> Packet {
     let path = format!("demo-data/{demo}.yaml");
     let text = fs::read_to_string(&path).expect("a readable demo");
     let project = read(&path, &text).1.value.expect("a sound demo");
@@ -141,8 +136,7 @@ fn packets_keep_to_their_pages() {
     ];
     for (demo, reader, most) in budgets {
         // Budgets are in letter and half-letter pages.
-        let Packet { name, laid } =
-            packet_on(demo, reader, Some(Unit::Inch), &mut press);
+        let Packet { name, laid } = packet_on(demo, reader, Some(Unit::Inch), &mut press);
         assert!(laid.pages.len() <= most, "{name}: {} pages", laid.pages.len());
     }
 }

@@ -25,7 +25,9 @@ fn figures<'a>(blocks: &'a [Block], all: &mut Vec<&'a Figure>) {
         match block {
             Block::Figure(figure) => all.push(figure),
             Block::Figures(figures) => all.extend(figures),
-            Block::Steps(steps) => all.extend(steps.iter().filter_map(|it| it.figure.as_ref())),
+            Block::Steps(steps) => {
+                all.extend(steps.iter().filter_map(|it| it.figure.as_ref()))
+            }
             Block::Beside(figure, blocks) => {
                 all.push(figure);
                 figures(blocks, all);
@@ -108,7 +110,8 @@ fn drawn(read: &Read) -> Vec<(String, Vec<(f64, f64)>)> {
             .get(b"Pg")
             .and_then(Object::as_reference)
             .expect("a figure stands on a page");
-        let page = read.pages.iter().position(|it| *it == page).expect("a page of the file");
+        let page =
+            read.pages.iter().position(|it| *it == page).expect("a page of the file");
         let kids = match element.get(b"K") {
             Ok(Object::Array(kids)) => kids.clone(),
             Ok(kid) => vec![kid.clone()],
@@ -126,8 +129,11 @@ fn made(text: &str, template: &str) -> (Document, Vec<u8>) {
     let (_, read) = project::read(Source::new("demo.yaml", text), &Empty);
     let project = read.value.expect("demos have no faults");
     let template = Template::built_in(template).expect("a template of the house");
-    let options =
-        PlanOptions { reader: template.reader, budget: 300_000, ..PlanOptions::default() };
+    let options = PlanOptions {
+        reader: template.reader,
+        budget: 300_000,
+        ..PlanOptions::default()
+    };
     let plan = plan(&project, &options).value.expect("demos can be planned");
     let document =
         handout::write(&project, &plan, &template, handout::Options::default());
@@ -162,13 +168,18 @@ fn assert_to_scale(name: &str, figure: &Figure, shapes: &[(f64, f64)]) {
             let width = Pt::true_size(area.width).0 * scale;
             let height = Pt::true_size(area.height).0 * scale;
             shapes.iter().any(|shape| {
-                (shape.0 - width).abs() < TOLERANCE && (shape.1 - height).abs() < TOLERANCE
+                (shape.0 - width).abs() < TOLERANCE
+                    && (shape.1 - height).abs() < TOLERANCE
             })
         })
     };
     let scales = [1, 2, 3, 4, 5, 6, 7, 8, 10, 20, 50].map(f64::from);
     let found = scales.into_iter().find(|real| fits(1.0 / real));
-    assert!(found.is_some(), "{name}: not to scale: {}\n{areas:?}\n{shapes:?}", figure.alt);
+    assert!(
+        found.is_some(),
+        "{name}: not to scale: {}\n{areas:?}\n{shapes:?}",
+        figure.alt
+    );
 }
 
 /// Rulers are true to size: a line of their length is drawn. Whether there are any.

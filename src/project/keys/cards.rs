@@ -138,13 +138,7 @@ pub(super) static GREETING: Group = Group {
             "The size of the printed words.",
             "1 7/8 x 1/2 in",
         ),
-        key(
-            "stamps",
-            Takes::Name("tool"),
-            "",
-            "The set the stamp is in.",
-            "kind words",
-        ),
+        key("stamps", Takes::Name("tool"), "", "The set the stamp is in.", "kind words"),
         key("ink", Takes::Name("tool"), "", "The ink it is stamped in.", "plum ink"),
         key(
             "label",

@@ -108,8 +108,7 @@ fn meaning(sources: &Sources, root: &Node) -> (Outcome<Project>, Option<Project>
         use_rules::check(&mut desk, &draft);
     }
     let (unit, sound) = (desk.shown(), !desk.has_errors());
-    let sound_cards =
-        if sound { None } else { sound::sound_cards(&draft, unit) };
+    let sound_cards = if sound { None } else { sound::sound_cards(&draft, unit) };
     let value = if sound { draft.finish(unit) } else { None };
     let mut notes = desk.notes;
     notes.sort_by_key(|note: &Diagnostic| {

@@ -134,7 +134,7 @@ const BUILD: u64 = 10_000_000;
 const SHAKE: u64 = 8_000_000;
 /// Steps for the largest offcut, and for building it up with all parts.
 const OFFCUT: u64 = 12_000_000;
-const SPARE: u64 = 6_000_000;
+const SPARE: u64 = 1_500_000;
 
 /// A plan and a bound that come nearer to each other.
 struct Search<'a> {
