@@ -26,7 +26,7 @@ fn figures<'a>(blocks: &'a [Block], all: &mut Vec<&'a Figure>) {
             Block::Figure(figure) => all.push(figure),
             Block::Figures(figures) => all.extend(figures),
             Block::Steps(steps) => {
-                all.extend(steps.iter().filter_map(|it| it.figure.as_ref()))
+                all.extend(steps.iter().filter_map(|it| it.figure.as_ref()));
             }
             Block::Beside(figure, blocks) => {
                 all.push(figure);

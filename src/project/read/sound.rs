@@ -2,7 +2,7 @@
 
 use crate::geom::Unit;
 use crate::project::read::draft::{Draft, at};
-use crate::project::{BaseFrom, Card, Layer, PaperId, Placed, Project, Text};
+use crate::project::{BaseFrom, Card, Layer, PaperId, Placed, Project};
 
 /// The project with those cards only of which everything could be read; `None`
 /// if there is no such card.
@@ -18,7 +18,7 @@ pub(crate) fn sound_cards(draft: &Draft, unit: Unit) -> Option<Project> {
         .cloned()
         .collect();
     (!cards.is_empty()).then(|| Project {
-        title: draft.title.clone().unwrap_or_else(Text::default),
+        title: draft.title.clone().unwrap_or_default(),
         about: None,
         language: draft.language.clone(),
         edition: None,
