@@ -157,7 +157,7 @@ fn cards() -> Vec<Card> {
         ],
     );
     thanks.inside = stamped("You made our autumn");
-    thanks.tips = vec![text("Keep the sash clear of the fold while the tape grips.")];
+    thanks.tips = vec![text("Rub the sash down from the middle outwards.")];
     let gap = Length::inch(1, 8);
     let mut hello = card(
         "Hello",
