@@ -13,7 +13,7 @@
 //! to be expected; but kits are small and the bound below is close.
 //!
 //! **Bound.** For each length apart, the settings that it still needs: 1 if some
-//! op that cannot remain ([`Op::single`] is false) has this length, and one more
+//! op that cannot remain (`single` is false) has this length, and one more
 //! each time such an op lies below another of the same length with one of a
 //! different length in between, since the mark has to leave and come back.
 //! The largest such count over all chains is taken for each length, and the sum
