@@ -187,6 +187,10 @@ buy-packs-of = { $packs ->
     [one] 1 pack of { $holds }
    *[other] { $packs } packs of { $holds }
 }
+buy-packs-assorted = { $packs ->
+    [one] 1 assorted pack with { $holds } of it
+   *[other] { $packs } assorted packs with { $holds } of it
+}
 good-sheets = { $paper }, sheets { $size }
 good-scraps = scraps of { $paper }, at least { $size }
 good-envelopes = envelopes for the { $base }

@@ -34,12 +34,22 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     of_blocks("buy", w.tell("buy-title", &[]), blocks)
 }
 
+/// Whether a pack holds other designs as well, so that few of its sheets serve.
+fn is_assorted(w: &Writer<'_>, what: Good) -> bool {
+    let Good::Sheets(paper) = what else { return false };
+    w.project.papers[paper.0].pack.is_some_and(|pack| pack.designs > 1)
+}
+
 fn row(w: &Writer<'_>, supply: &Supply) -> Vec<Text> {
     let number = |count: u32| vec![Inline::plain(count.to_string())];
     let packs = match supply.packs {
         Some(packs) => {
             let values = [("packs", packs.buy.into()), ("holds", packs.holds.into())];
-            w.tell("buy-packs-of", &values)
+            if is_assorted(w, supply.what) {
+                w.tell("buy-packs-assorted", &values)
+            } else {
+                w.tell("buy-packs-of", &values)
+            }
         }
         None => Text::new(),
     };
