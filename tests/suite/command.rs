@@ -7,6 +7,8 @@ use std::process::ExitCode;
 
 use leafwright::cli;
 
+use crate::demos;
+
 /// A folder of its own for one test, empty at first.
 fn folder(name: &str) -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
@@ -194,11 +196,7 @@ fn help_is_a_result() {
 
 #[test]
 fn cuts_are_shown_and_every_demo_checks_clean() {
-    for entry in fs::read_dir("demo-data").expect("the demos") {
-        let path = entry.expect("a readable folder").path();
-        if path.extension().is_none_or(|it| it != "yaml") {
-            continue;
-        }
+    for path in demos::paths() {
         let path = path.to_str().expect("a plain path");
         let (code, _, err) = run(&["check", path]);
         assert!(same(code, 0), "{path}: {err}");

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use leafwright::diag::render;
 use leafwright::geom::Rect;
@@ -14,14 +14,19 @@ use leafwright::source::Sources;
 use crate::diagnostics::read;
 use crate::json_schema::fault;
 
-/// Every demo that reads, planned for a reader.
-fn demos(reader: Reader) -> Vec<(String, Sources, Project, Plan)> {
+/// The description of every demo, in the order of their names.
+pub(crate) fn paths() -> Vec<PathBuf> {
     let folder = fs::read_dir("demo-data").expect("the demos");
     let mut paths: Vec<_> = folder.map(|it| it.expect("an entry").path()).collect();
     paths.retain(|path| path.extension().is_some_and(|it| it == "yaml"));
     paths.sort();
     assert!(paths.len() >= 2);
-    paths.iter().map(|path| planned(path, reader)).collect()
+    paths
+}
+
+/// Every demo that reads, planned for a reader.
+fn demos(reader: Reader) -> Vec<(String, Sources, Project, Plan)> {
+    paths().iter().map(|path| planned(path, reader)).collect()
 }
 
 fn planned(path: &Path, reader: Reader) -> (String, Sources, Project, Plan) {

@@ -6,6 +6,8 @@ use std::path::Path;
 use leafwright::project;
 use leafwright::source::{Empty, Source};
 
+use crate::demos;
+
 fn text(path: &str) -> String {
     fs::read_to_string(path).unwrap_or_else(|fault| panic!("{path}: {fault}"))
 }
@@ -74,11 +76,8 @@ fn the_example_of_the_readme_reads_clean() {
 #[test]
 fn demos_that_the_readme_names_are_all_the_demos() {
     let readme = text("README.md");
-    for entry in fs::read_dir("demo-data").expect("the demos") {
-        let path = entry.expect("a readable folder").path();
+    for path in demos::paths() {
         let name = path.file_name().expect("a name").to_string_lossy().into_owned();
-        if path.extension().is_some_and(|it| it == "yaml") {
-            assert!(readme.contains(&name), "the README doesn't mention {name}");
-        }
+        assert!(readme.contains(&name), "the README doesn't mention {name}");
     }
 }

@@ -14,6 +14,7 @@ use leafwright::source::{Empty, Source};
 use lopdf::content::Content;
 use lopdf::{Object, ObjectId};
 
+use crate::demos;
 use crate::readback::{Read, number};
 
 /// How far a length on paper may be off.
@@ -200,11 +201,7 @@ fn assert_rulers(name: &str, figure: &Figure, file: &Read) -> bool {
 #[test]
 fn every_outline_of_every_demo_has_its_size() {
     let mut measured = 0;
-    for entry in fs::read_dir("demo-data").expect("the demos") {
-        let path = entry.expect("an entry").path();
-        if path.extension().is_none_or(|it| it != "yaml") {
-            continue;
-        }
+    for path in demos::paths() {
         let text = fs::read_to_string(&path).expect("a demo");
         for template in ["class", "host", "kit", "travel"] {
             let name = format!("{} for {template}", path.display());
