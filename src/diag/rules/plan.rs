@@ -3,7 +3,8 @@
 //! Their fixtures stand with the tests of the plan, since reading alone doesn't
 //! find them.
 
-use crate::diag::{Rule, Severity};
+use crate::diag::Rule;
+use crate::diag::rules::{advice, error, warning};
 
 /// The rows of this phase, in the order in which it checks.
 pub(super) static ROWS: &[&Rule] = &[
@@ -32,221 +33,199 @@ pub(super) static ROWS: &[&Rule] = &[
 ];
 
 /// A layer hangs over the side of what it is placed on.
-pub static LAYER_OFF_THE_FRONT: Rule = Rule {
-    name: "layer-off-the-front",
-    severity: Severity::Error,
-    what: "A layer hangs over the side of what it is placed on.",
-    why: "What hangs over is seen from behind and catches in the envelope. Move the layer, make the piece smaller, or say `trim flush: true` if it is trimmed from the inside once it is fixed.",
-    example: "front: 3 x 3 in … {piece: sash, left: 1 in}   # sash is 2 1/2 in wide",
-    cure: "front: 3 x 3 in … {piece: sash, left: 1/2 in}",
-};
+pub static LAYER_OFF_THE_FRONT: Rule = error(
+    "layer-off-the-front",
+    "A layer hangs over the side of what it is placed on.",
+    "What hangs over is seen from behind and catches in the envelope. Move the layer, make the piece smaller, or say `trim flush: true` if it is trimmed from the inside once it is fixed.",
+    "front: 3 x 3 in … {piece: sash, left: 1 in}   # sash is 2 1/2 in wide",
+    "front: 3 x 3 in … {piece: sash, left: 1/2 in}",
+);
 
 /// A layer that is to go from edge to edge is too short, or lies so that it misses an edge.
-pub static LAYER_DOES_NOT_REACH: Rule = Rule {
-    name: "layer-does-not-reach",
-    severity: Severity::Error,
-    what: "A layer that is to go from edge to edge is too short, or lies so that it misses an edge.",
-    why: "A bare line at the side looks like a mistake. Make the piece as long as the front, or longer with `trim flush: true`, or leave `edge to edge` out.",
-    example: "sash: {of: meadow, size: 5 x 2 in} … {piece: sash, edge to edge: true}   # the front is 5 1/2 in wide",
-    cure: "sash: {of: meadow, size: 5 1/2 x 2 in}",
-};
+pub static LAYER_DOES_NOT_REACH: Rule = error(
+    "layer-does-not-reach",
+    "A layer that is to go from edge to edge is too short, or lies so that it misses an edge.",
+    "A bare line at the side looks like a mistake. Make the piece as long as the front, or longer with `trim flush: true`, or leave `edge to edge` out.",
+    "sash: {of: meadow, size: 5 x 2 in} … {piece: sash, edge to edge: true}   # the front is 5 1/2 in wide",
+    "sash: {of: meadow, size: 5 1/2 x 2 in}",
+);
 
 /// Layers are placed by one another in a circle, so that none has a place.
-pub static LAYERS_IN_A_CIRCLE: Rule = Rule {
-    name: "layers-in-a-circle",
-    severity: Severity::Error,
-    what: "Layers are placed by one another in a circle, so that none has a place.",
-    why: "Place one of them from a side of the front, or in its middle.",
-    example: "- {piece: rail, below: sill}\n- {piece: sill, above: rail}",
-    cure: "- {piece: rail, bottom: 3/4 in}\n- {piece: sill, above: rail}",
-};
+pub static LAYERS_IN_A_CIRCLE: Rule = error(
+    "layers-in-a-circle",
+    "Layers are placed by one another in a circle, so that none has a place.",
+    "Place one of them from a side of the front, or in its middle.",
+    "- {piece: rail, below: sill}\n- {piece: sill, above: rail}",
+    "- {piece: rail, bottom: 3/4 in}\n- {piece: sill, above: rail}",
+);
 
 /// A layer on foam squares hangs over the edge and would have to be trimmed flush.
-pub static RAISED_LAYER_TRIMMED: Rule = Rule {
-    name: "raised-layer-trimmed",
-    severity: Severity::Error,
-    what: "A layer on foam squares hangs over the edge and would have to be trimmed flush.",
-    why: "A raised layer can't be trimmed from the inside, and its squares would show. Lay it flat, or keep it inside the front.",
-    example: "- {piece: sash, left: 4 in, trim flush: true, raised: 4 squares}",
-    cure: "- {piece: sash, left: 4 in, trim flush: true}",
-};
+pub static RAISED_LAYER_TRIMMED: Rule = error(
+    "raised-layer-trimmed",
+    "A layer on foam squares hangs over the edge and would have to be trimmed flush.",
+    "A raised layer can't be trimmed from the inside, and its squares would show. Lay it flat, or keep it inside the front.",
+    "- {piece: sash, left: 4 in, trim flush: true, raised: 4 squares}",
+    "- {piece: sash, left: 4 in, trim flush: true}",
+);
 
 /// More foam squares are asked for than find room behind the layer.
-pub static TOO_MANY_SQUARES: Rule = Rule {
-    name: "too-many-squares",
-    severity: Severity::Warning,
-    what: "More foam squares are asked for than find room behind the layer.",
-    why: "A square that comes closer than 2 mm to the edge shows from the side. Take fewer, or cut them smaller.",
-    example: "- {piece: strip, raised: 8 squares}   # strip is 1 x 1/2 in",
-    cure: "- {piece: strip, raised: 2 squares}",
-};
+pub static TOO_MANY_SQUARES: Rule = warning(
+    "too-many-squares",
+    "More foam squares are asked for than find room behind the layer.",
+    "A square that comes closer than 2 mm to the edge shows from the side. Take fewer, or cut them smaller.",
+    "- {piece: strip, raised: 8 squares}   # strip is 1 x 1/2 in",
+    "- {piece: strip, raised: 2 squares}",
+);
 
 /// A layer is turned although the pattern of the face that shows has a direction.
-pub static PATTERN_TURNED: Rule = Rule {
-    name: "pattern-turned",
-    severity: Severity::Advice,
-    what: "A layer is turned although the pattern of the face that shows has a direction.",
-    why: "The pattern will not stand upright on the card. If that is meant, nothing has to be done.",
-    example: "faces: {boughs: {runs: up}} … {piece: sash, turned: right}",
-    cure: "- {piece: sash}   # and give its size the other way round",
-};
+pub static PATTERN_TURNED: Rule = advice(
+    "pattern-turned",
+    "A layer is turned although the pattern of the face that shows has a direction.",
+    "The pattern will not stand upright on the card. If that is meant, nothing has to be done.",
+    "faces: {boughs: {runs: up}} … {piece: sash, turned: right}",
+    "- {piece: sash}   # and give its size the other way round",
+);
 
 /// Cutting a piece again makes more of a part than the cards use.
-pub static LATE_PART_LEFT_OVER: Rule = Rule {
-    name: "late-part-left-over",
-    severity: Severity::Advice,
-    what: "Cutting a piece again makes more of a part than the cards use.",
-    why: "The rest is a spare or goes to the scraps. Use it on a card, or cut the part from the sheet.",
-    example: "makes: {sill: {}, rail: {}}   # one sill and two rails are on the cards",
-    cure: "- {piece: sill, below: rail}   # on the second card too",
-};
+pub static LATE_PART_LEFT_OVER: Rule = advice(
+    "late-part-left-over",
+    "Cutting a piece again makes more of a part than the cards use.",
+    "The rest is a spare or goes to the scraps. Use it on a card, or cut the part from the sheet.",
+    "makes: {sill: {}, rail: {}}   # one sill and two rails are on the cards",
+    "- {piece: sill, below: rail}   # on the second card too",
+);
 
 /// A piece has a `count` that is smaller than what the cards use.
-pub static COUNT_TOO_LOW: Rule = Rule {
-    name: "count-too-low",
-    severity: Severity::Error,
-    what: "A piece has a `count` that is smaller than what the cards use.",
-    why: "Someone would sit at the table without her piece. Leave `count` out to have it counted from the cards, or raise it.",
-    example: "tile: {of: orchard, size: 1 x 1 in, count: 2}   # three tiles are on the cards",
-    cure: "tile: {of: orchard, size: 1 x 1 in}",
-};
+pub static COUNT_TOO_LOW: Rule = error(
+    "count-too-low",
+    "A piece has a `count` that is smaller than what the cards use.",
+    "Someone would sit at the table without her piece. Leave `count` out to have it counted from the cards, or raise it.",
+    "tile: {of: orchard, size: 1 x 1 in, count: 2}   # three tiles are on the cards",
+    "tile: {of: orchard, size: 1 x 1 in}",
+);
 
 /// A base has to be cut so that its fold runs across the grain of the paper.
-pub static FOLD_ACROSS_THE_GRAIN: Rule = Rule {
-    name: "fold-across-the-grain",
-    severity: Severity::Warning,
-    what: "A base has to be cut so that its fold runs across the grain of the paper.",
-    why: "Stiff paper cracks when it is folded across the grain. Score it well, or take a sheet with the grain the other way.",
-    example: "oat: {sheet: 7 x 5 in, grain: long} … note: {front: 3 1/2 x 5 in, made: {of: oat}}",
-    cure: "oat: {sheet: 7 x 5 in, grain: short}",
-};
+pub static FOLD_ACROSS_THE_GRAIN: Rule = warning(
+    "fold-across-the-grain",
+    "A base has to be cut so that its fold runs across the grain of the paper.",
+    "Stiff paper cracks when it is folded across the grain. Score it well, or take a sheet with the grain the other way.",
+    "oat: {sheet: 7 x 5 in, grain: long} … note: {front: 3 1/2 x 5 in, made: {of: oat}}",
+    "oat: {sheet: 7 x 5 in, grain: short}",
+);
 
 /// Something that has to be cut is larger than every sheet of its paper.
-pub static PART_FITS_NO_SHEET: Rule = Rule {
-    name: "part-fits-no-sheet",
-    severity: Severity::Error,
-    what: "Something that has to be cut is larger than every sheet of its paper.",
-    why: "Take a larger sheet, or make it smaller. A pattern or a fold with a direction may also keep it from being turned.",
-    example: "oat: {sheet: a5} … note: {format: a5, made: {of: oat}}",
-    cure: "oat: {sheet: a4}",
-};
+pub static PART_FITS_NO_SHEET: Rule = error(
+    "part-fits-no-sheet",
+    "Something that has to be cut is larger than every sheet of its paper.",
+    "Take a larger sheet, or make it smaller. A pattern or a fold with a direction may also keep it from being turned.",
+    "oat: {sheet: a5} … note: {format: a5, made: {of: oat}}",
+    "oat: {sheet: a4}",
+);
 
 /// Something can't be cut because the trimmer's longest cut is too short.
-pub static CUT_TOO_LONG: Rule = Rule {
-    name: "cut-too-long",
-    severity: Severity::Error,
-    what: "Something can't be cut because the trimmer's longest cut is too short.",
-    why: "Take a longer trimmer, or sheets that are cut smaller when they are bought.",
-    example: "trimmer: {kind: sliding trimmer, longest cut: 6 in} … sheet: 12 x 12 in",
-    cure: "trimmer: {kind: sliding trimmer, longest cut: 12 in}",
-};
+pub static CUT_TOO_LONG: Rule = error(
+    "cut-too-long",
+    "Something can't be cut because the trimmer's longest cut is too short.",
+    "Take a longer trimmer, or sheets that are cut smaller when they are bought.",
+    "trimmer: {kind: sliding trimmer, longest cut: 6 in} … sheet: 12 x 12 in",
+    "trimmer: {kind: sliding trimmer, longest cut: 12 in}",
+);
 
 /// The sheets at hand don't do for all the kits, and no more can be had.
-pub static NOT_ENOUGH_SHEETS: Rule = Rule {
-    name: "not-enough-sheets",
-    severity: Severity::Error,
-    what: "The sheets at hand don't do for all the kits, and no more can be had.",
-    why: "Make fewer kits, or name a size of sheet that can be bought.",
-    example: "kits: 30 … sheets: [{size: 6 x 6 in, at hand: 2}]",
-    cure: "sheets: [{size: 6 x 6 in, at hand: 2}, 12 x 12 in]",
-};
+pub static NOT_ENOUGH_SHEETS: Rule = error(
+    "not-enough-sheets",
+    "The sheets at hand don't do for all the kits, and no more can be had.",
+    "Make fewer kits, or name a size of sheet that can be bought.",
+    "kits: 30 … sheets: [{size: 6 x 6 in, at hand: 2}]",
+    "sheets: [{size: 6 x 6 in, at hand: 2}, 12 x 12 in]",
+);
 
 /// Sheets are to be cut alike, but one kit takes more than one of them.
-pub static SHEETS_NOT_ALIKE: Rule = Rule {
-    name: "sheets-not-alike",
-    severity: Severity::Advice,
-    what: "Sheets are to be cut alike, but one kit takes more than one of them.",
-    why: "Sheets that are all cut alike each hold whole kits. The plan with the fewest sheets is taken; take a larger sheet, or leave `sheets alike` out.",
-    example: "sheets alike: true … sheet: 6 x 6 in … window: {of: orchard, size: 5 x 5 in, count: 2}",
-    cure: "sheets alike: true … sheet: 12 x 12 in … window: {of: orchard, size: 5 x 5 in, count: 2}",
-};
+pub static SHEETS_NOT_ALIKE: Rule = advice(
+    "sheets-not-alike",
+    "Sheets are to be cut alike, but one kit takes more than one of them.",
+    "Sheets that are all cut alike each hold whole kits. The plan with the fewest sheets is taken; take a larger sheet, or leave `sheets alike` out.",
+    "sheets alike: true … sheet: 6 x 6 in … window: {of: orchard, size: 5 x 5 in, count: 2}",
+    "sheets alike: true … sheet: 12 x 12 in … window: {of: orchard, size: 5 x 5 in, count: 2}",
+);
 
 /// The cutting plan that was kept is not for this description.
-pub static KEPT_PLAN_DOES_NOT_FIT: Rule = Rule {
-    name: "kept-plan-does-not-fit",
-    severity: Severity::Warning,
-    what: "The cutting plan that was kept is not for this description.",
-    why: "Something was changed since the plan was kept, or another number of kits is asked for, so the cuts are worked out anew and an earlier printout may differ. Keep the new plan, or delete the file that ends in `.cuts.json`.",
-    example: "sash: {of: orchard, size: 5 1/2 x 1 7/8 in}   # 5 1/2 x 2 in when the plan was kept",
-    cure: "leafwright cuts NAME.yaml --keep",
-};
+pub static KEPT_PLAN_DOES_NOT_FIT: Rule = warning(
+    "kept-plan-does-not-fit",
+    "The cutting plan that was kept is not for this description.",
+    "Something was changed since the plan was kept, or another number of kits is asked for, so the cuts are worked out anew and an earlier printout may differ. Keep the new plan, or delete the file that ends in `.cuts.json`.",
+    "sash: {of: orchard, size: 5 1/2 x 1 7/8 in}   # 5 1/2 x 2 in when the plan was kept",
+    "leafwright cuts NAME.yaml --keep",
+);
 
 /// A plan came out wrong when it was carried out on imaginary paper.
-pub static CUTS_DO_NOT_COME_OUT: Rule = Rule {
-    name: "cuts-do-not-come-out",
-    severity: Severity::Error,
-    what: "A plan came out wrong when it was carried out on imaginary paper.",
-    why: "Every plan is tried before it is printed, so that no sheet is spoilt. This is a fault in leafwright and not in the description; please report it.",
-    example: "any description for which this appears",
-    cure: "another size of sheet, until it is mended",
-};
+pub static CUTS_DO_NOT_COME_OUT: Rule = error(
+    "cuts-do-not-come-out",
+    "A plan came out wrong when it was carried out on imaginary paper.",
+    "Every plan is tried before it is printed, so that no sheet is spoilt. This is a fault in leafwright and not in the description; please report it.",
+    "any description for which this appears",
+    "another size of sheet, until it is mended",
+);
 
 /// A size lies between two marks of the trimmer.
-pub static SIZE_OFF_THE_MARKS: Rule = Rule {
-    name: "size-off-the-marks",
-    severity: Severity::Advice,
-    what: "A size lies between two marks of the trimmer.",
-    why: "It has to be guessed by eye, and every piece comes out a little different. The plan keeps the size as it is; choose a size on a mark if it may be changed.",
-    example: "trimmer: {kind: sliding trimmer, marks: 1/16 in} … size: 2.1 x 2 in",
-    cure: "size: 2 1/8 x 2 in",
-};
+pub static SIZE_OFF_THE_MARKS: Rule = advice(
+    "size-off-the-marks",
+    "A size lies between two marks of the trimmer.",
+    "It has to be guessed by eye, and every piece comes out a little different. The plan keeps the size as it is; choose a size on a mark if it may be changed.",
+    "trimmer: {kind: sliding trimmer, marks: 1/16 in} … size: 2.1 x 2 in",
+    "size: 2 1/8 x 2 in",
+);
 
 /// A punch does not reach so far into the paper as its outline is long.
-pub static PUNCH_DOES_NOT_REACH: Rule = Rule {
-    name: "punch-does-not-reach",
-    severity: Severity::Error,
-    what: "A punch does not reach so far into the paper as its outline is long.",
-    why: "The label would be cut off at the edge of the paper. Check `reach` and `outline` of the punch.",
-    example: "tag: {kind: punch, outline: rounded 2 1/2 x 1 1/4 in, reach: 1 in}",
-    cure: "tag: {kind: punch, outline: rounded 2 1/2 x 1 1/4 in, reach: 1 3/8 in}",
-};
+pub static PUNCH_DOES_NOT_REACH: Rule = error(
+    "punch-does-not-reach",
+    "A punch does not reach so far into the paper as its outline is long.",
+    "The label would be cut off at the edge of the paper. Check `reach` and `outline` of the punch.",
+    "tag: {kind: punch, outline: rounded 2 1/2 x 1 1/4 in, reach: 1 in}",
+    "tag: {kind: punch, outline: rounded 2 1/2 x 1 1/4 in, reach: 1 3/8 in}",
+);
 
 /// A folded card does not go into its envelope.
-pub static CARD_LARGER_THAN_ENVELOPE: Rule = Rule {
-    name: "card-larger-than-envelope",
-    severity: Severity::Error,
-    what: "A folded card does not go into its envelope.",
-    why: "Take a larger envelope, or a smaller base.",
-    example: "note: {front: 5 x 7 in, envelope: 4 3/8 x 5 3/4 in}",
-    cure: "note: {front: 5 x 7 in, envelope: 5 1/4 x 7 1/4 in}",
-};
+pub static CARD_LARGER_THAN_ENVELOPE: Rule = error(
+    "card-larger-than-envelope",
+    "A folded card does not go into its envelope.",
+    "Take a larger envelope, or a smaller base.",
+    "note: {front: 5 x 7 in, envelope: 4 3/8 x 5 3/4 in}",
+    "note: {front: 5 x 7 in, envelope: 5 1/4 x 7 1/4 in}",
+);
 
 /// A layer is placed on an envelope whose size is not known.
-pub static ENVELOPE_SIZE_UNKNOWN: Rule = Rule {
-    name: "envelope-size-unknown",
-    severity: Severity::Error,
-    what: "A layer is placed on an envelope whose size is not known.",
-    why: "Its place can't be worked out or drawn. Say how large the envelope is.",
-    example: "note: {front: 3 x 5 in} … envelope: [{piece: tile, right: 1/2 in}]",
-    cure: "note: {front: 3 x 5 in, envelope: 3 1/2 x 5 1/4 in}",
-};
+pub static ENVELOPE_SIZE_UNKNOWN: Rule = error(
+    "envelope-size-unknown",
+    "A layer is placed on an envelope whose size is not known.",
+    "Its place can't be worked out or drawn. Say how large the envelope is.",
+    "note: {front: 3 x 5 in} … envelope: [{piece: tile, right: 1/2 in}]",
+    "note: {front: 3 x 5 in, envelope: 3 1/2 x 5 1/4 in}",
+);
 
 /// Work that is done ahead needs other work that is not.
-pub static DONE_AHEAD_TOO_EARLY: Rule = Rule {
-    name: "done-ahead-too-early",
-    severity: Severity::Error,
-    what: "Work that is done ahead needs other work that is not.",
-    why: "It can't be done before the other. Do both ahead, or neither.",
-    example: "done ahead: {kit: [punch]}   # the labels are not cut yet",
-    cure: "done ahead: {kit: [cut, punch]}",
-};
+pub static DONE_AHEAD_TOO_EARLY: Rule = error(
+    "done-ahead-too-early",
+    "Work that is done ahead needs other work that is not.",
+    "It can't be done before the other. Do both ahead, or neither.",
+    "done ahead: {kit: [punch]}   # the labels are not cut yet",
+    "done ahead: {kit: [cut, punch]}",
+);
 
 /// A card goes into its envelope by its face, but not with its thickness.
-pub static CARD_TOO_THICK_FOR_ENVELOPE: Rule = Rule {
-    name: "card-too-thick-for-envelope",
-    severity: Severity::Warning,
-    what: "A card goes into its envelope by its face, but not with its thickness.",
-    why: "A flat envelope loses in width and height what the card takes in thickness, so a card with raised layers wants that much more room each way. Take a larger envelope, thinner foam squares, or raise fewer layers. Measure a finished card in its envelope before you buy a pack.",
-    example: "note: {front: 5 x 7 in, envelope: 5 1/16 x 7 1/4 in} … {greeting: thanks, raised: 4 squares}",
-    cure: "note: {front: 5 x 7 in, envelope: 5 1/4 x 7 1/4 in} … {greeting: thanks, raised: 4 squares}",
-};
+pub static CARD_TOO_THICK_FOR_ENVELOPE: Rule = warning(
+    "card-too-thick-for-envelope",
+    "A card goes into its envelope by its face, but not with its thickness.",
+    "A flat envelope loses in width and height what the card takes in thickness, so a card with raised layers wants that much more room each way. Take a larger envelope, thinner foam squares, or raise fewer layers. Measure a finished card in its envelope before you buy a pack.",
+    "note: {front: 5 x 7 in, envelope: 5 1/16 x 7 1/4 in} … {greeting: thanks, raised: 4 squares}",
+    "note: {front: 5 x 7 in, envelope: 5 1/4 x 7 1/4 in} … {greeting: thanks, raised: 4 squares}",
+);
 
 /// A card in its envelope is close to 5 mm thick, or thicker.
-pub static CARD_THICK_FOR_A_LETTER: Rule = Rule {
-    name: "card-thick-for-a-letter",
-    severity: Severity::Advice,
-    what: "A card in its envelope is close to 5 mm thick, or thicker.",
-    why: "Many postal operators take a letter up to 5 mm (1/4 in in the United States) and charge a larger class above; uneven or stiff contents may cost more even below. Raise fewer layers, or take thinner foam squares. Check with your postal operator.",
-    example: "foam: {kind: foam squares, thickness: 5 mm} … {greeting: thanks, raised: 4 squares}",
-    cure: "foam: {kind: foam squares, thickness: 2 mm} … {greeting: thanks, raised: 4 squares}",
-};
+pub static CARD_THICK_FOR_A_LETTER: Rule = advice(
+    "card-thick-for-a-letter",
+    "A card in its envelope is close to 5 mm thick, or thicker.",
+    "Many postal operators take a letter up to 5 mm (1/4 in in the United States) and charge a larger class above; uneven or stiff contents may cost more even below. Raise fewer layers, or take thinner foam squares. Check with your postal operator.",
+    "foam: {kind: foam squares, thickness: 5 mm} … {greeting: thanks, raised: 4 squares}",
+    "foam: {kind: foam squares, thickness: 2 mm} … {greeting: thanks, raised: 4 squares}",
+);
