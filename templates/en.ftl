@@ -297,14 +297,47 @@ alike-chosen = Every sheet is cut alike, { $kits ->
     [0] .
     [one] ; the parts of one kit are left over.
    *[other] ; the parts of { $over } kits are left over.
-} { $more ->
-    [0] Cut in different ways it would take as many sheets
-    [one] Cut in different ways it would take one sheet less
-   *[other] Cut in different ways it would take { $more } sheets less
-}, but { $othersteps ->
+}
+fewer-sheets-alike = { $fewer ->
+    [0] As many sheets, cut in different ways, would take
+    [one] One sheet less would do if they were cut in different ways, for
+   *[other] { $fewer } sheets less would do if they were cut in different ways, for
+} { $dearer ->
+    [yes] { $marks ->
+        [0] as many marks
+        [one] one mark more
+       *[other] { $marks } marks more
+    }
+   *[no] { $marks ->
+        [one] one mark less
+       *[other] { $marks } marks less
+    }
+} and { $othersteps ->
     [one] 1 step
    *[other] { $othersteps } steps
 } instead of { $steps }.
+fewer-sheets = { $fewer ->
+    [one] One sheet less would do
+   *[other] { $fewer } sheets less would do
+} { $dearer ->
+    [yes] { $marks ->
+        [0] with another plan, with as many marks.
+        [one] with another plan, at the cost of one more mark.
+       *[other] with another plan, at the cost of { $marks } more marks.
+    }
+   *[no] { $marks ->
+        [one] with another plan, which even has one mark less.
+       *[other] with another plan, which even has { $marks } marks less.
+    }
+}
+# Pieces whose pattern must run on, or that show one place of the pattern.
+lies-next-to = The { $piece } lies { $side ->
+    [left] to the left of
+    [right] to the right of
+    [top] just above
+   *[bottom] just below
+} the { $other } on the sheet, so that the pattern runs on: keep the two together.
+lies-at-place = The { $piece } shows one place of the pattern: it lies { $left } from the left edge of the sheet and { $top } from the top edge.
 plan-caption = { $plans ->
     [one] { $sheets ->
         [one] Cut the sheet like this.
@@ -343,6 +376,30 @@ cutting-marks = { $marks ->
    *[other] Set the mark { $marks } times{ $proven ->
         [yes] ; no order of these cuts needs fewer.
        *[no] .
+    }
+}
+# What takes up the difference if a sheet is not quite as large as it should be.
+slack = { $plans ->
+    [one] { $sheets ->
+        [one] If your sheet
+       *[other] If a sheet
+    }
+   *[other] If a sheet for plan { $plan }
+} is a little { $way ->
+    [width] narrow or wide
+   *[height] short or tall
+}, { $parts } { $count ->
+    [one] gets the difference.
+   *[other] get the difference.
+}
+slack-part = { $all ->
+    [yes] { $count ->
+        [one] the { $name }
+       *[other] every { $name }
+    }
+   *[no] { $count ->
+        [one] one { $name }
+       *[other] { $count } × { $name }
     }
 }
 cutting-scale = Drawings: { $scale }.

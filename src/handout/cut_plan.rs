@@ -3,11 +3,12 @@
 use crate::document::{
     Align, Block, Column, Figure, Inline, ScaleWish, Section, Table, Text, Tone,
 };
-use crate::handout::writer::{Writer, plain, sentences};
+use crate::geom::Side;
+use crate::handout::writer::{Arg, Writer, plain, sentences};
 use crate::handout::{Drawings, Wanted, of_blocks, sheets};
 use crate::plan::Act;
-use crate::plan::cut::{Alike, Leaf, OwnCompared, PaperCut, Part};
-use crate::project::{FaceId, Stock};
+use crate::plan::cut::{Alike, Leaf, OwnCompared, PaperCut, Part, PartOf, Toil};
+use crate::project::{FaceId, PieceId, Stock};
 
 /// The drawings of sheets that share a scale.
 const PLANS: u32 = 3;
@@ -27,6 +28,8 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
         let text = every_sheet_alike(w, alike);
         blocks.extend((!text.is_empty()).then_some(Block::Paragraph(Tone::Body, text)));
     }
+    let text = from_places(w, cut);
+    blocks.extend((!text.is_empty()).then_some(Block::Paragraph(Tone::Body, text)));
     if wanted.drawings != Drawings::LeftOut {
         let figures = (0..cut.patterns.len()).map(|it| figure(w, cut, it));
         blocks.extend(figures.map(Block::Figure));
@@ -61,6 +64,8 @@ fn sheets_needed(w: &Writer<'_>, cut: &PaperCut) -> Text {
     let alike = cut.alike.is_some_and(|it| it.chosen);
     let proof = if alike {
         Text::new()
+    } else if let Some(fewest) = cut.fewest {
+        w.tell("fewer-sheets", &price(sheets, cut.schedule.marks, fewest))
     } else if cut.proven {
         w.tell("sheets-proven", &[("sheets", sheets.into())])
     } else {
@@ -77,6 +82,16 @@ fn sheets_needed(w: &Writer<'_>, cut: &PaperCut) -> Text {
         None => Text::new(),
     };
     sentences([needed, proof, offcut])
+}
+
+/// What it would cost to take fewer sheets: how many fewer, and how many more marks
+/// or fewer.
+fn price(sheets: u32, marks: u32, fewest: Toil) -> [(&'static str, Arg); 3] {
+    let fewer = sheets.saturating_sub(fewest.sheets);
+    let marks = i64::from(fewest.marks) - i64::from(marks);
+    let dearer = if marks < 0 { "no" } else { "yes" };
+    let marks = u32::try_from(marks.unsigned_abs()).unwrap_or(u32::MAX);
+    [("fewer", fewer.into()), ("dearer", dearer.into()), ("marks", marks.into())]
 }
 
 pub(super) fn sheets(cut: &PaperCut) -> u32 {
@@ -115,16 +130,15 @@ fn own_way(w: &Writer<'_>, own: OwnCompared) -> Text {
 fn every_sheet_alike(w: &Writer<'_>, it: Alike) -> Text {
     let more = it.alike.sheets.saturating_sub(it.fewest.sheets);
     if it.chosen {
-        return w.tell(
-            "alike-chosen",
-            &[
-                ("kits", it.kits_per_sheet.into()),
-                ("over", it.left_over.into()),
-                ("more", more.into()),
-                ("steps", it.alike.steps.into()),
-                ("othersteps", it.fewest.steps.into()),
-            ],
-        );
+        let kits =
+            [("kits", it.kits_per_sheet.into()), ("over", it.left_over.into())];
+        let chosen = w.tell("alike-chosen", &kits);
+        let price = price(it.alike.sheets, it.alike.marks, it.fewest);
+        let steps =
+            [("steps", it.alike.steps.into()), ("othersteps", it.fewest.steps.into())];
+        let values: Vec<(&str, Arg)> = price.into_iter().chain(steps).collect();
+        let other = w.tell("fewer-sheets-alike", &values);
+        return sentences([chosen, other]);
     }
     if it.alike.steps >= it.fewest.steps {
         return Text::new();
@@ -137,6 +151,40 @@ fn every_sheet_alike(w: &Writer<'_>, it: Alike) -> Text {
             ("othersteps", it.fewest.steps.into()),
         ],
     )
+}
+
+/// Which pieces lie next to each other, or at a place, for the sake of the pattern.
+fn from_places(w: &Writer<'_>, cut: &PaperCut) -> Text {
+    let mut all = Vec::new();
+    let part = |id: PieceId| cut.parts.iter().find(|it| it.of == PartOf::Piece(id));
+    for (index, piece) in w.project.pieces.iter().enumerate() {
+        let Some(mine) = part(PieceId(index)) else { continue };
+        if let Some(next) = piece.next_to
+            && let Some(other) = part(next.piece)
+        {
+            let side = match next.side {
+                Side::Left => "left",
+                Side::Right => "right",
+                Side::Top => "top",
+                Side::Bottom => "bottom",
+            };
+            let values = [
+                ("piece", w.part_named(mine).into()),
+                ("other", w.part_named(other).into()),
+                ("side", side.into()),
+            ];
+            all.push(w.tell("lies-next-to", &values));
+        }
+        if let Some(region) = piece.region {
+            let values = [
+                ("piece", w.part_named(mine).into()),
+                ("left", w.words.length(region.left).into()),
+                ("top", w.words.length(region.top).into()),
+            ];
+            all.push(w.tell("lies-at-place", &values));
+        }
+    }
+    sentences(all)
 }
 
 fn figure(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Figure {

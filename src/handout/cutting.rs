@@ -76,7 +76,48 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
         _ if several => all.push(w.tell("cutting-each", &[])),
         _ => {}
     }
+    all.extend(slack(w, cut));
     sentences(all)
+}
+
+/// What takes up the difference if a sheet is not as large as it should be; nothing
+/// where it only shows in what is left over.
+fn slack(w: &Writer<'_>, cut: &PaperCut) -> Vec<Text> {
+    let mut all = Vec::new();
+    let plans = count(cut.patterns.len() as u64);
+    for it in cut::slack(cut) {
+        let sheets = cut.patterns.get(it.pattern).map_or(1, |it| it.copies);
+        for (way, rows) in [("width", &it.in_width), ("height", &it.in_height)] {
+            let parts = rows.iter().filter_map(|row| {
+                let name = w.part_named(cut.parts.get(row.part)?);
+                let whole = if row.count == row.of { "yes" } else { "no" };
+                let values = [
+                    ("name", name.into()),
+                    ("count", row.count.into()),
+                    ("all", whole.into()),
+                ];
+                Some(w.tell("slack-part", &values))
+            });
+            let parts: Vec<Text> = parts.collect();
+            if parts.is_empty() {
+                continue;
+            }
+            let one = match rows.as_slice() {
+                [row] => row.count == 1 || row.count == row.of,
+                _ => false,
+            };
+            let values = [
+                ("plans", plans.into()),
+                ("plan", count(it.pattern as u64 + 1).into()),
+                ("sheets", sheets.into()),
+                ("way", way.into()),
+                ("parts", w.list(parts).into()),
+                ("count", if one { 1 } else { 2 }.into()),
+            ];
+            all.push(w.tell("slack", &values));
+        }
+    }
+    all
 }
 
 fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {

@@ -102,11 +102,14 @@ pub(super) fn rule_side(step: &Step) -> Side {
     }
 }
 
-/// Whether the pattern that lies up has a direction.
+/// Whether the pattern that lies up has a direction, or has pieces that must come
+/// from a certain place.
 pub(super) fn directed(w: &Writer<'_>, cut: &PaperCut) -> bool {
     use crate::project::Runs;
     let faces = &w.project.papers[cut.paper.0].faces;
+    let mut pieces = w.project.pieces.iter().filter(|it| it.of == cut.paper);
     faces.first().is_some_and(|it| it.runs != Runs::Any)
+        || pieces.any(|it| it.next_to.is_some() || it.region.is_some())
 }
 
 /// The cuts of a pattern, lying as the steps make them.

@@ -106,8 +106,7 @@ fn wishes<'a>(
         }
         None => None,
     };
-    let alike = options.alike || project.sheets_alike;
-    Wishes { budget: options.budget, kept, alike }
+    Wishes { budget: options.budget, kept, alike: options.alike }
 }
 
 /// Looks at how the layers lie on the cards of a project, and plans nothing.

@@ -39,6 +39,32 @@ pub struct Piece {
     pub count: Option<u32>,
     /// The layer that it frames, if it is a mat given by its border.
     pub mat: bool,
+    /// The piece that it lies next to on the sheet, so that the pattern runs on.
+    pub next_to: Option<NextTo>,
+    /// Where on the sheet it lies, if it shows one place of the pattern.
+    pub region: Option<Region>,
+}
+
+/// A piece lies next to another one on the sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NextTo {
+    /// The other one.
+    pub piece: PieceId,
+    /// On which side of the other one, as the pattern stands.
+    pub side: Side,
+    /// Where it is said.
+    pub site: Site,
+}
+
+/// A place on the sheet, as it lies when it is cut.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Region {
+    /// From the left edge of the sheet to the left edge of the piece.
+    pub left: Length,
+    /// From the top edge of the sheet to the top edge of the piece.
+    pub top: Length,
+    /// Where it is said.
+    pub site: Site,
 }
 
 /// Whether the direction of a pattern binds a piece.

@@ -43,6 +43,9 @@ pub struct Paper {
     pub color: Option<[u8; 3]>,
     /// What to write on the order.
     pub order_number: Option<Text>,
+    /// Whether every sheet is cut the same way; as the project says if it is not
+    /// said.
+    pub sheets_alike: Option<bool>,
 }
 
 /// What sort of paper.

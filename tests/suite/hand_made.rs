@@ -62,6 +62,7 @@ pub(crate) fn paper(name: &str, sheet: Size, runs: &[Runs]) -> Paper {
         pack: None,
         color: None,
         order_number: None,
+        sheets_alike: None,
     }
 }
 
@@ -89,6 +90,8 @@ pub(crate) fn piece(name: &str, size: Size) -> Piece {
         spare: 0,
         count: None,
         mat: false,
+        next_to: None,
+        region: None,
     }
 }
 

@@ -63,6 +63,8 @@ fn parts() -> (Project, Vec<Part>) {
             spare: 0,
             count: Some(count),
             mat: false,
+            next_to: None,
+            region: None,
         });
         parts.push(Part {
             of: PartOf::Piece(PieceId(idx)),

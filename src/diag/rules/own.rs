@@ -17,6 +17,7 @@ pub(super) static ROWS: &[&Rule] = &[
     &OWN_PIECES_MISSING,
     &OWN_PIECES_TO_SPARE,
     &OWN_PART_FORGOTTEN,
+    &OWN_PIECE_OUT_OF_PLACE,
 ];
 
 /// A step takes or keeps a part that no earlier step has named.
@@ -125,4 +126,13 @@ pub static OWN_PART_FORGOTTEN: Rule = advice(
     "It counts as waste. Say `keep:` if it is worth keeping.",
     "- {trim to: 5 1/2 in wide, other part: side}",
     "- {trim to: 5 1/2 in wide, other part: side}\n- {keep: side}",
+);
+
+/// A piece does not lie next to its neighbour, or at its place.
+pub static OWN_PIECE_OUT_OF_PLACE: Rule = error(
+    "own-piece-out-of-place",
+    "A piece does not lie next to its neighbour, or at its place on the sheet.",
+    "The description says `next to` or `region` of it, and these steps cut it somewhere else. Change the steps, or leave the key out.",
+    "side: {next to: {piece: tile, side: right}}\n- {cut off: 2 in high, for: tile}\n- {cut off: 2 in high, for: side}",
+    "- {cut off: 2 in high, call: both}\n- {take: both, cut off: 3 in wide, for: tile}\n- {cut off: 2 in wide, for: side}",
 );

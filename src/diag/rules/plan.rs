@@ -20,6 +20,9 @@ pub(super) static ROWS: &[&Rule] = &[
     &PART_FITS_NO_SHEET,
     &CUT_TOO_LONG,
     &NOT_ENOUGH_SHEETS,
+    &NEIGHBOURS_DIFFER_IN_NUMBER,
+    &REGION_NOT_REACHED,
+    &REGION_TAKES_MORE_SHEETS,
     &SHEETS_NOT_ALIKE,
     &KEPT_PLAN_DOES_NOT_FIT,
     &CUTS_DO_NOT_COME_OUT,
@@ -138,6 +141,33 @@ pub static NOT_ENOUGH_SHEETS: Rule = error(
     "Make fewer kits, or name a size of sheet that can be bought.",
     "kits: 30 … sheets: [{size: 6 x 6 in, at hand: 2}]",
     "sheets: [{size: 6 x 6 in, at hand: 2}, 12 x 12 in]",
+);
+
+/// A kit takes more of a piece than of the one it lies next to.
+pub static NEIGHBOURS_DIFFER_IN_NUMBER: Rule = error(
+    "neighbours-differ-in-number",
+    "A kit takes more of a piece than of the one it lies next to.",
+    "Pieces that lie next to each other come off the sheet together, one for one. Say `spare:` at the piece of which there are fewer.",
+    "tile: {count: 2}\nside: {count: 1, next to: {piece: tile, side: right}}",
+    "tile: {count: 2}\nside: {count: 1, spare: 1, next to: {piece: tile, side: right}}",
+);
+
+/// No plan was found in which a piece is cut at the place it asks for.
+pub static REGION_NOT_REACHED: Rule = error(
+    "region-not-reached",
+    "No plan was found in which a piece is cut at the place it asks for.",
+    "The sheets at hand don't do, or the trimmer's longest cut is too short to cut the piece free there.",
+    "sheet: 12 x 12 in … longest cut: 8 in … tower: {size: 2 x 2 in, region: {left: 5 in, top: 5 in}}",
+    "longest cut: 12 in",
+);
+
+/// A piece at its place takes more sheets than it would anywhere else.
+pub static REGION_TAKES_MORE_SHEETS: Rule = advice(
+    "region-takes-more-sheets",
+    "A piece at its place takes more sheets than it would anywhere else.",
+    "The cuts that free it leave narrow strips. A place nearer to a corner leaves larger ones.",
+    "sheet: 8 x 8 in … tower: {size: 2 x 2 in, region: {left: 3 in, top: 3 in}}",
+    "tower: {size: 2 x 2 in, region: {left: 6 in, top: 0 in}}",
 );
 
 /// Sheets are to be cut alike, but one kit takes more than one of them.

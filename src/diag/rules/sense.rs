@@ -20,6 +20,12 @@ pub(super) static ROWS: &[&Rule] = &[
     &LABEL_LARGER_THAN_SCRAP,
     &TRIMMER_SHORTER_THAN_SHEET,
     &LABEL_ON_PATTERN,
+    &NEIGHBOUR_OF_OTHER_PAPER,
+    &NEIGHBOURS_NOT_FLUSH,
+    &NEIGHBOURS_ROUND_A_CORNER,
+    &NEIGHBOURS_PLACE_TAKEN,
+    &REGION_OFF_THE_SHEET,
+    &REGION_ASKED_TWICE,
     &PIECE_NEVER_USED,
     &PART_NEVER_USED,
     &GREETING_NEVER_USED,
@@ -215,4 +221,58 @@ pub static NOTHING_TO_MAKE: Rule = error(
     "There is nothing to plan. Add cards, or give pieces a `count`.",
     "title: Meadow Days",
     "pieces: {tile: {of: oat, size: 1 x 1 in, count: 20}}",
+);
+
+/// A piece is to lie next to one that is cut from another paper.
+pub static NEIGHBOUR_OF_OTHER_PAPER: Rule = error(
+    "neighbour-of-other-paper",
+    "A piece is to lie next to one that is cut from another paper.",
+    "The pattern can only run on from one piece to the next within one sheet.",
+    "side: {of: meadow, size: 2 x 3 in, next to: {piece: tile, side: right}} # tile is of oat",
+    "side: {of: oat, size: 2 x 3 in, next to: {piece: tile, side: right}}",
+);
+
+/// Two pieces that lie next to each other don't have the same height, or width.
+pub static NEIGHBOURS_NOT_FLUSH: Rule = error(
+    "neighbours-not-flush",
+    "Two pieces that lie next to each other don't have the same height, or width.",
+    "They come off the sheet together and are then cut apart, so the side where they meet is as long on both.",
+    "tile: {size: 3 x 3 in}\nside: {size: 2 x 4 in, next to: {piece: tile, side: right}}",
+    "tile: {size: 3 x 4 in}\nside: {size: 2 x 4 in, next to: {piece: tile, side: right}}",
+);
+
+/// Neighbours lie partly side by side and partly one above another.
+pub static NEIGHBOURS_ROUND_A_CORNER: Rule = error(
+    "neighbours-round-a-corner",
+    "Neighbours lie partly side by side and partly one above another.",
+    "Neighbours come off the sheet as one strip, in one row.",
+    "b: {next to: {piece: a, side: right}}\nc: {next to: {piece: b, side: bottom}}",
+    "b: {next to: {piece: a, side: right}}\nc: {next to: {piece: b, side: right}}",
+);
+
+/// Two pieces are to lie on the same side of a third.
+pub static NEIGHBOURS_PLACE_TAKEN: Rule = error(
+    "neighbours-place-taken",
+    "Two pieces are to lie on the same side of a third.",
+    "Only one of them can. Put the other on the opposite side, or next to the first of them.",
+    "b: {next to: {piece: a, side: right}}\nc: {next to: {piece: a, side: right}}",
+    "b: {next to: {piece: a, side: right}}\nc: {next to: {piece: b, side: right}}",
+);
+
+/// The place that a piece asks for lies beyond the edge of its sheet.
+pub static REGION_OFF_THE_SHEET: Rule = error(
+    "region-off-the-sheet",
+    "The place that a piece asks for lies beyond the edge of its sheet.",
+    "What a piece shows must be on the sheet as a whole.",
+    "sheet: 8 x 8 in … tower: {size: 3 x 4 in, region: {left: 6 in, top: 1 in}}",
+    "sheet: 8 x 8 in … tower: {size: 3 x 4 in, region: {left: 5 in, top: 1 in}}",
+);
+
+/// Two pieces of one paper each ask for a place on the sheet.
+pub static REGION_ASKED_TWICE: Rule = error(
+    "region-asked-twice",
+    "Two pieces of one paper each ask for a place on the sheet.",
+    "The sheet is cut out around one place. No method here promises two places on one sheet; describe the paper twice, or cut both as one piece and divide that with a late cut.",
+    "tower: {of: bay, region: {left: 1 in, top: 1 in}}\nboat: {of: bay, region: {left: 5 in, top: 1 in}}",
+    "tower: {of: bay, region: {left: 1 in, top: 1 in}}\nboat: {of: bay again, region: {left: 5 in, top: 1 in}}",
 );

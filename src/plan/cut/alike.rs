@@ -1,11 +1,9 @@
 //! Every sheet cut the same way: more paper perhaps, but far fewer steps.
 
 use crate::geom::Size;
-use crate::plan::cut::assign::{kinds, parts_in_patterns};
-use crate::plan::cut::paper::{Bench, Known, patterns_of};
-use crate::plan::cut::{
-    Alike, PaperCut, Part, Pattern, ReplayFault, Solution, Toil, solve,
-};
+use crate::plan::cut::look::look;
+use crate::plan::cut::paper::{Bench, Known};
+use crate::plan::cut::{Alike, PaperCut, Part, Pattern, ReplayFault, Toil};
 use crate::project::StockSheet;
 
 /// The share of the search steps of a paper that one number of kits may take.
@@ -32,7 +30,7 @@ pub(crate) fn every_sheet_alike(
     let Some(found) = most_kits_on_a_sheet(bench, sheet, fewest.sheets) else {
         return Ok(best);
     };
-    let Found { each, sheets, pattern, solution } = found;
+    let Found { each, sheets, pattern, spent } = found;
     let all = each.saturating_mul(sheets);
     let parts = parts_of(&bench.parts, all);
     let known = Known {
@@ -40,7 +38,7 @@ pub(crate) fn every_sheet_alike(
         proven: sheets <= best.bound.sheets,
         // With as few sheets as this, others may leave a larger one.
         largest: None,
-        spent: best.spent.saturating_add(solution.spent),
+        spent: best.spent.saturating_add(spent),
     };
     let patterns = vec![Pattern { copies: sheets, ..pattern }];
     let other = bench.finished(parts, patterns, known)?;
@@ -59,7 +57,7 @@ struct Found {
     each: u32,
     sheets: u32,
     pattern: Pattern,
-    solution: Solution,
+    spent: u64,
 }
 
 /// The largest number of kits that is found to lie on one sheet, or the smallest
@@ -81,8 +79,8 @@ fn most_kits_on_a_sheet(bench: &Bench, sheet: &StockSheet, fewest: u32) -> Optio
         }
         // So many sheets also do with fewer kits on each.
         let each = bench.kits.div_ceil(sheets);
-        if let Some((pattern, solution)) = on_one_sheet(bench, sheet, each) {
-            return Some(Found { each, sheets, pattern, solution });
+        if let Some((pattern, spent)) = on_one_sheet(bench, sheet, each) {
+            return Some(Found { each, sheets, pattern, spent });
         }
         most = each - 1;
     }
@@ -93,17 +91,15 @@ fn on_one_sheet(
     bench: &Bench,
     sheet: &StockSheet,
     each: u32,
-) -> Option<(Pattern, Solution)> {
+) -> Option<(Pattern, u64)> {
     let parts = parts_of(&bench.parts, each);
-    let merged = kinds(&parts);
-    let mut problem = bench.problem(merged.kinds.clone(), bench.budget / SHARE);
-    problem.sheets.retain(|it| it.size == sheet.size);
-    problem.sheets.truncate(1);
-    let solution = solve(&problem);
-    let [(_, _, 1)] = solution.patterns.as_slice() else { return None };
-    let found = patterns_of(&problem, &solution);
-    let named = parts_in_patterns(&found, &merged, &parts);
-    Some((named.into_iter().next()?, solution))
+    let found = look(bench, &parts, &[*sheet], bench.budget / SHARE);
+    match found.patterns.as_slice() {
+        [Pattern { copies: 1, .. }] if found.enough => {
+            Some((found.patterns.into_iter().next()?, found.known.spent))
+        }
+        _ => None,
+    }
 }
 
 /// The parts for so many kits.

@@ -1,8 +1,10 @@
 //! The designer's own way of cutting, beside the best plan found.
 
-use crate::diag::Diagnostic;
+use crate::diag::{Diagnostic, rules};
 use crate::geom::Size;
-use crate::plan::cut::{Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, own_way};
+use crate::plan::cut::alike::toil;
+use crate::plan::cut::ties::Ties;
+use crate::plan::cut::{Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, called, own_way};
 use crate::project::{OwnCutting, Project, Trimmer};
 
 /// The plan with her cuts in her order; `None` if they don't add up.
@@ -21,6 +23,14 @@ pub(crate) fn beside_the_best(
     let tree = hers.in_her_order.laid.first().unwrap_or(&hers.tree).clone();
     let offcut = largest_offcut(&tree, sheet);
     let patterns = vec![Pattern { sheet, tree, copies: hers.sheets }];
+    let ties = Ties::of(project, &best.parts, &mut Vec::new());
+    if let Some((_, part)) = ties.broken(&patterns) {
+        let name = called(project, best.parts[part].of);
+        let message = format!("these steps don't cut `{name}` where it is to lie");
+        let note = Diagnostic::new(&rules::OWN_PIECE_OUT_OF_PLACE, own.site, message);
+        notes.push(note.label(best.parts[part].site, "the piece"));
+        return None;
+    }
     let compared = OwnCompared {
         sheets: hers.sheets,
         cuts: cuts(&patterns),
@@ -34,7 +44,9 @@ pub(crate) fn beside_the_best(
     let none_larger = best.offcut.is_none_or(|best| {
         best.proven && offcut.is_some_and(|hers| hers.area() >= best.size.area())
     });
+    let fewer = sheets(&best.patterns) < hers.sheets;
     Some(PaperCut {
+        fewest: fewer.then(|| toil(&best)),
         proven: hers.sheets <= best.bound.sheets,
         offcut: offcut.map(|size| Offcut {
             pattern: 0,

@@ -23,10 +23,10 @@ pub(crate) fn fits_none(
     project: &Project,
     paper: &Paper,
     sheets: &[StockSheet],
+    name: &str,
     part: &Part,
 ) -> Diagnostic {
     let unit = project.unit;
-    let name = called(project, part.of);
     let needs = part.size.show(unit);
     let turned = part.turning == Turning::Free;
     let lies_on =
@@ -77,6 +77,27 @@ pub(crate) fn not_enough(paper: &Paper) -> Diagnostic {
         format!("the sheets of `{name}` that are at hand don't do for all the kits"),
     )
     .help("make fewer kits, or name a size of sheet that can be bought")
+}
+
+/// A part can't be cut free at its place on the sheet.
+pub(crate) fn not_in_its_place(name: &str, site: Site) -> Diagnostic {
+    let message = format!("no plan was found that cuts `{name}` at its place");
+    Diagnostic::new(&rules::REGION_NOT_REACHED, site, message)
+        .help("take a longer trimmer or more sheets, or leave `region` out")
+}
+
+/// A part at its place takes more sheets than it would anywhere else.
+pub(crate) fn takes_more_sheets(
+    name: &str,
+    site: Site,
+    takes: u32,
+    anywhere: u32,
+) -> Diagnostic {
+    let message = format!(
+        "with `{name}` at its place it takes {takes} sheets; lying anywhere, {anywhere} would do"
+    );
+    Diagnostic::new(&rules::REGION_TAKES_MORE_SHEETS, site, message)
+        .help("move the place towards a corner, or leave `region` out")
 }
 
 /// The parts of one kit don't lie on one sheet, so sheets can't be cut alike.

@@ -3,14 +3,14 @@
 use crate::diag::Diagnostic;
 use crate::geom::Size;
 use crate::plan::cut::alike::{every_sheet_alike, parts_of, toil};
-use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::demand::letter;
 use crate::plan::cut::faults::kept_not_followed;
-use crate::plan::cut::paper::{
-    Bench, Known, Wishes, carry_out, limits, patterns_of, trimmer,
-};
+use crate::plan::cut::look::look;
+use crate::plan::cut::paper::{Bench, Known, Wishes, carry_out, limits, trimmer};
+use crate::plan::cut::ties::Ties;
 use crate::plan::cut::{
-    Alike, Kept, KeptFault, Leaf, PaperCut, Part, Pattern, ReplayFault, called, solve,
+    Alike, Kept, KeptFault, Leaf, PaperCut, Part, Pattern, ReplayFault, called,
+    schedule,
 };
 use crate::plan::uses::Kits;
 use crate::project::{PaperId, Project, Stock, StockSheet};
@@ -40,7 +40,8 @@ pub(crate) fn kept_patterns(
             continue;
         };
         let fitting = Fitting { project, paper: *paper, sheets, kept };
-        match fitting.patterns(parts, wishes.alike.then(|| kits.cut_together())) {
+        let alike = wishes.alike(project, *paper);
+        match fitting.patterns(parts, alike.then(|| kits.cut_together())) {
             Ok((patterns, printed)) if printed.iter().all(|it| !letters.contains(it)) => {
                 for (part, printed) in parts.iter_mut().zip(&printed) {
                     part.letter.clone_from(printed);
@@ -73,27 +74,30 @@ pub(crate) fn follow(
     alike: bool,
 ) -> Result<PaperCut, ReplayFault> {
     let budget = STEPS_FOR_THE_BOUND.min(bench.budget);
-    let merged = kinds(&bench.parts);
-    let problem = bench.problem(merged.kinds.clone(), budget);
-    let solution = solve(&problem);
+    let found = look(bench, &bench.parts, &bench.sheets, budget);
     let sheets = sheets_of(&patterns);
-    let found = patterns_of(&problem, &solution);
-    let known = Known::of(&solution);
+    let known = found.known;
     let known = Known {
         proven: sheets <= known.bound.sheets,
-        largest: known.largest.filter(|_| sheets_of(&found) == sheets),
+        largest: known.largest.filter(|_| sheets_of(&found.patterns) == sheets),
         ..known
     };
+    let found = found.patterns;
     if !alike {
         let followed = bench.ordered(bench.parts.clone(), patterns, known)?;
-        return every_sheet_alike(bench, followed, false);
+        if found.is_empty() || sheets <= sheets_of(&found) {
+            return every_sheet_alike(bench, followed, false);
+        }
+        // The plan was made for something else once: what would a new one take?
+        let known = Known { largest: None, ..known };
+        let fewest = bench.finished(bench.parts.clone(), found, known)?;
+        return Ok(PaperCut { fewest: Some(toil(&fewest)), ..followed });
     }
     // The parts of whole kits may be left over; that was seen when it was read.
     let all = kits_in(&patterns, &bench.parts);
     let followed = bench.ordered(parts_of(&bench.parts, all), patterns, known)?;
-    let named = parts_in_patterns(&found, &merged, &bench.parts);
     let fewest =
-        bench.finished(bench.parts.clone(), named, Known { largest: None, ..known })?;
+        bench.finished(bench.parts.clone(), found, Known { largest: None, ..known })?;
     let compared = Alike {
         kits_per_sheet: all / sheets.max(1),
         left_over: all.saturating_sub(bench.kits),
@@ -150,6 +154,21 @@ impl Fitting<'_> {
         Err(first)
     }
 
+    /// A part that would not lie where the pattern on the paper ties it.
+    fn out_of_place(&self, parts: &[Part], patterns: &[Pattern]) -> Option<String> {
+        let ties = Ties::of(self.project, parts, &mut Vec::new());
+        if ties.is_empty() {
+            return None;
+        }
+        // The order of the cuts decides where everything lies.
+        let laid = schedule(patterns, &trimmer(self.project)).laid;
+        let laid = patterns.iter().zip(laid);
+        let laid: Vec<Pattern> =
+            laid.map(|(it, tree)| Pattern { tree, ..it.clone() }).collect();
+        let (_, part) = ties.broken(&laid)?;
+        Some(called(self.project, parts[part].of))
+    }
+
     /// A plan that makes as many as are wanted, neither more nor fewer.
     fn exactly(&self, parts: &[Part]) -> Result<(Vec<Pattern>, Vec<String>), KeptFault> {
         let sizes: Vec<Size> = self.sheets.iter().map(|it| it.size).collect();
@@ -167,7 +186,10 @@ impl Fitting<'_> {
         // The trimmer may be another one now.
         let limits = limits(&trimmer(self.project), 0);
         match carry_out(parts, &patterns, None, &limits) {
-            Ok(_) => Ok((patterns, letters)),
+            Ok(_) => match self.out_of_place(parts, &patterns) {
+                None => Ok((patterns, letters)),
+                Some(part) => Err(KeptFault::OutOfPlace(part)),
+            },
             Err(ReplayFault::CutTooLong { length, .. }) => {
                 let longest = limits.longest_cut.unwrap_or_default();
                 Err(KeptFault::CutTooLong(length, longest))
@@ -190,6 +212,7 @@ fn kits_in(patterns: &[Pattern], parts: &[Part]) -> u32 {
     made / parts[kit].per_kit
 }
 
-fn sheets_of(patterns: &[Pattern]) -> u32 {
+/// How many sheets patterns take.
+pub(crate) fn sheets_of(patterns: &[Pattern]) -> u32 {
     patterns.iter().fold(0, |sum, it| sum.saturating_add(it.copies))
 }

@@ -9,7 +9,9 @@ mod drawn;
 mod engine;
 mod faults;
 mod follow;
+mod in_place;
 mod kept;
+mod look;
 mod own;
 mod paper;
 mod plates;
@@ -17,6 +19,8 @@ mod rearrange;
 mod replay;
 mod schedule;
 mod select;
+mod slack;
+mod ties;
 mod tree;
 
 pub use demand::{Part, PartOf, Turning};
@@ -30,6 +34,7 @@ pub(crate) use paper::Wishes;
 pub use replay::{ReplayFault, Replayed, Way, replay};
 pub use schedule::{Becomes, Hand, Schedule, Step, schedule};
 pub use select::{TIDY_BUDGET, Tidied, tidy};
+pub use slack::{Slack, TakesUp, slack};
 pub use tree::{Cut, Leaf, Placement, Token, Tree};
 
 use crate::diag::Diagnostic;
@@ -63,6 +68,9 @@ pub struct PaperCut {
     /// What it is to cut every sheet the same way, where that differs from the plan
     /// with the fewest sheets.
     pub alike: Option<Alike>,
+    /// What the plan with the fewest sheets takes, where this one was kept or is
+    /// her own and takes more sheets.
+    pub fewest: Option<Toil>,
     /// How many steps the search took; the same on every machine.
     pub spent: u64,
 }

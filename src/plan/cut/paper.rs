@@ -3,16 +3,18 @@
 use crate::diag::Diagnostic;
 use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::alike::every_sheet_alike;
-use crate::plan::cut::assign::{kinds, parts_in_patterns};
 use crate::plan::cut::compared::beside_the_best;
 use crate::plan::cut::faults::{
-    does_not_hold, fits_none, not_alike, not_enough, note_sizes_off_the_marks,
+    does_not_hold, fits_none, not_alike, not_enough, not_in_its_place,
+    note_sizes_off_the_marks, takes_more_sheets,
 };
-use crate::plan::cut::follow::follow;
+use crate::plan::cut::follow::{follow, sheets_of};
+use crate::plan::cut::look::look;
+use crate::plan::cut::ties::Ties;
 use crate::plan::cut::{
     Bound, How, Kept, Kind, Leaf, Limits, Offcut, PaperCut, Part, Pattern, Problem,
     ReplayFault, Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay,
-    schedule, solve, tidy,
+    schedule, tidy,
 };
 use crate::plan::uses::Kits;
 use crate::project::{
@@ -26,14 +28,25 @@ pub(crate) struct Wishes<'a> {
     pub(crate) budget: u64,
     /// A plan that was kept, to be followed while it fits.
     pub(crate) kept: Option<&'a Kept>,
-    /// Every sheet of a paper is cut the same way, even if that takes more sheets.
+    /// Every sheet of every paper is cut the same way, whatever the description
+    /// says and even if that takes more sheets.
     pub(crate) alike: bool,
+}
+
+impl Wishes<'_> {
+    /// Whether every sheet of a paper is cut the same way.
+    pub(crate) fn alike(self, project: &Project, paper: PaperId) -> bool {
+        let said = project.papers[paper.0].sheets_alike;
+        self.alike || said.unwrap_or(project.sheets_alike)
+    }
 }
 
 /// A paper on the bench: what is to be cut from it, and with what.
 pub(crate) struct Bench {
     pub(crate) paper: PaperId,
     pub(crate) parts: Vec<Part>,
+    /// Which of them lie together or at one place.
+    pub(crate) ties: Ties,
     /// The sheets that may be used, those that can be bought first.
     pub(crate) sheets: Vec<StockSheet>,
     pub(crate) trimmer: Trimmer,
@@ -70,40 +83,52 @@ pub(crate) fn cut_paper(
         Stock::Sheets(sheets) => sheets,
         Stock::Scraps(..) => return Some(scraps(paper, parts, kits, &trimmer)),
     };
+    let ties = Ties::of(project, &parts, notes);
     let bench = Bench {
         paper,
+        ties,
         parts,
         sheets: usable(sheets, kits),
         trimmer,
         kits: kits.cut_together(),
         budget: wishes.budget,
     };
+    let alike = wishes.alike(project, paper);
     if let Some(patterns) = followed {
-        return held(project, paper, follow(&bench, patterns, wishes.alike), notes);
+        return held(project, paper, follow(&bench, patterns, alike), notes);
     }
 
     // Search for the fewest sheets.
-    let merged = kinds(&bench.parts);
-    let problem = bench.problem(merged.kinds.clone(), bench.budget);
-    let solution = solve(&problem);
-    if !solution.too_large.is_empty() {
-        for kind in &solution.too_large {
-            for part in merged.parts.get(*kind).into_iter().flatten() {
-                notes.push(fits_none(project, described, sheets, &bench.parts[*part]));
-            }
+    let found = look(&bench, &bench.parts, &bench.sheets, bench.budget);
+    if !found.too_large.is_empty() {
+        let whole = bench.ties.whole(&bench.parts);
+        for part in found.too_large {
+            let name = bench.ties.called(project, &bench.parts, part);
+            notes.push(fits_none(project, described, sheets, &name, &whole[part]));
         }
         return None;
     }
-    if !enough(&problem, &solution) {
-        notes.push(not_enough(described));
+    let place = bench.ties.place(&bench.parts);
+    if !found.enough {
+        notes.push(match place {
+            Some(place) if found.anywhere.is_some_and(|it| it > 0) => {
+                let name = bench.ties.called(project, &bench.parts, place.part);
+                not_in_its_place(&name, place.site)
+            }
+            _ => not_enough(described),
+        });
         return None;
     }
+    let takes = sheets_of(&found.patterns);
+    if let (Some(place), Some(anywhere)) = (place, found.anywhere)
+        && anywhere < takes
+    {
+        let name = bench.ties.called(project, &bench.parts, place.part);
+        notes.push(takes_more_sheets(&name, place.site, takes, anywhere));
+    }
 
-    // Name the parts that lie on the sheets, choose the cuts that take the fewest
-    // marks, and put them in order.
-    let found = patterns_of(&problem, &solution);
-    let patterns = parts_in_patterns(&found, &merged, &bench.parts);
-    let best = bench.finished(bench.parts.clone(), patterns, Known::of(&solution));
+    // Choose the cuts that take the fewest marks, and put them in order.
+    let best = bench.finished(bench.parts.clone(), found.patterns, found.known);
     let best = held(project, paper, best, notes)?;
 
     // Where the designer says how it is cut, that is how.
@@ -112,9 +137,9 @@ pub(crate) fn cut_paper(
         return beside_the_best(project, own, sheet, best, &trimmer, notes);
     }
     // Some would rather cut every sheet the same.
-    match every_sheet_alike(&bench, best, wishes.alike) {
+    match every_sheet_alike(&bench, best, alike) {
         Ok(cut) => {
-            if wishes.alike && cut.patterns.len() > 1 {
+            if alike && cut.patterns.len() > 1 {
                 notes.push(not_alike(described));
             }
             Some(cut)
@@ -153,28 +178,36 @@ impl Known {
 
 impl Bench {
     /// What the search is asked for.
-    pub(crate) fn problem(&self, kinds: Vec<Kind>, budget: u64) -> Problem {
+    pub(crate) fn problem(
+        &self,
+        sheets: &[StockSheet],
+        kinds: Vec<Kind>,
+        budget: u64,
+    ) -> Problem {
         let sheet = |it: &StockSheet| SheetKind { size: it.size, at_hand: it.at_hand };
         Problem {
-            sheets: self.sheets.iter().map(sheet).collect(),
+            sheets: sheets.iter().map(sheet).collect(),
             kinds,
             limits: limits(&self.trimmer, budget),
         }
     }
 
-    /// Makes a plan that was found easy to cut, and then orders its cuts.
+    /// Makes a plan that was found easy to cut, takes apart what lies together, and
+    /// then orders its cuts. The patterns name whole parts.
     pub(crate) fn finished(
         &self,
         parts: Vec<Part>,
         mut patterns: Vec<Pattern>,
         known: Known,
     ) -> Result<PaperCut, ReplayFault> {
+        let whole = self.ties.whole(&parts);
         let free: Vec<bool> =
-            parts.iter().map(|part| part.turning == Turning::Free).collect();
+            whole.iter().map(|part| part.turning == Turning::Free).collect();
         let budget = TIDY_BUDGET.min(self.budget);
         let tidied = tidy(&patterns, &free, &self.trimmer, budget);
         for (pattern, tree) in patterns.iter_mut().zip(tidied.trees) {
-            pattern.tree = tree.without_useless_cuts();
+            let tree = tree.without_useless_cuts();
+            pattern.tree = self.ties.taken_apart(&tree, &parts);
         }
         let spent = known.spent.saturating_add(tidied.spent);
         self.ordered(parts, patterns, Known { spent, ..known })
@@ -198,6 +231,9 @@ impl Bench {
             proven: known.largest.is_some_and(|largest| size.area() >= largest),
         });
         carry_out(&parts, &patterns, offcut, &limits(&self.trimmer, self.budget))?;
+        if let Some((pattern, part)) = self.ties.broken(&patterns) {
+            return Err(ReplayFault::OutOfPlace { pattern, part });
+        }
         Ok(PaperCut {
             paper: self.paper,
             kits: self.kits,
@@ -207,6 +243,7 @@ impl Bench {
             schedule: steps,
             own: None,
             alike: None,
+            fewest: None,
             spent: known.spent,
             parts,
             patterns,
@@ -227,7 +264,7 @@ pub(crate) fn limits(trimmer: &Trimmer, budget: u64) -> Limits {
 }
 
 /// The largest offcut by area, with the first pattern that leaves it.
-fn largest_kept(patterns: &[Pattern]) -> Option<(usize, Size)> {
+pub(crate) fn largest_kept(patterns: &[Pattern]) -> Option<(usize, Size)> {
     let mut largest: Option<(usize, Size)> = None;
     for (index, pattern) in patterns.iter().enumerate() {
         for placed in pattern.tree.placements(pattern.sheet) {
@@ -282,7 +319,7 @@ pub(crate) fn trimmer(project: &Project) -> Trimmer {
 }
 
 /// Whether there is a plan, and no sheet in it that is not to be had.
-fn enough(problem: &Problem, solution: &Solution) -> bool {
+pub(crate) fn enough(problem: &Problem, solution: &Solution) -> bool {
     let have = problem.sheets.iter().enumerate().all(|(index, sheet)| {
         let used = solution.patterns.iter().filter(|(kind, ..)| *kind == index);
         let used = used.fold(0_u32, |all, (.., copies)| all.saturating_add(*copies));
@@ -330,6 +367,7 @@ fn scraps(paper: PaperId, parts: Vec<Part>, kits: &Kits, trimmer: &Trimmer) -> P
         schedule: schedule(&[], trimmer),
         own: None,
         alike: None,
+        fewest: None,
         spent: 0,
     }
 }

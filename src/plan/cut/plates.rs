@@ -22,6 +22,9 @@ pub(super) struct Row {
     pub(super) size: Size,
     /// Extents and children.
     pub(super) children: Vec<(Length, Child)>,
+    /// Its two children lie as the pattern on the paper needs them, and don't
+    /// change places.
+    pub(super) held: bool,
 }
 
 impl Flat {
@@ -37,12 +40,13 @@ impl Flat {
         while let Some(&(tree, size)) = trees.get(next) {
             next += 1;
             let Tree::Cut(top) = tree else { unreachable!("only cuts are queued") };
-            let axis = top.axis;
+            let (axis, held) = (top.axis, top.held);
             let mut children = Vec::new();
-            let mut open = vec![(tree, size)];
+            let (first, second) = split(size, axis, top.at);
+            let mut open = vec![(&top.second, second), (&top.first, first)];
             while let Some((tree, size)) = open.pop() {
                 match tree {
-                    Tree::Cut(cut) if cut.axis == axis => {
+                    Tree::Cut(cut) if cut.axis == axis && !cut.held && !held => {
                         let (first, second) = split(size, axis, cut.at);
                         open.push((&cut.second, second));
                         open.push((&cut.first, first));
@@ -56,7 +60,7 @@ impl Flat {
                     }
                 }
             }
-            rows.push(Row { axis, size, children });
+            rows.push(Row { axis, size, children, held });
         }
         let mut flat = Self { rows, root: Child::Plate(0) };
         flat.gather_waste();
@@ -73,6 +77,13 @@ impl Flat {
                 if let Child::Plate(plate) = *child {
                     *child = becomes[plate];
                 }
+            }
+            if row.held {
+                if row.children.iter().all(|it| it.1 == WASTE) {
+                    becomes[idx] = WASTE;
+                    row.children.clear();
+                }
+                continue;
             }
             let waste: Length =
                 row.children.iter().filter(|it| it.1 == WASTE).map(|it| it.0).sum();
@@ -122,6 +133,7 @@ impl Flat {
             trees[idx] = children.into_iter().rev().fold(None, |rest, (at, tree)| {
                 Some(match rest {
                     None => tree,
+                    Some(rest) if row.held => Tree::held(row.axis, at, tree, rest),
                     Some(rest) => Tree::cut(row.axis, at, tree, rest),
                 })
             });
@@ -142,9 +154,12 @@ impl Flat {
                     Child::Leaf(_) => (extent, child),
                 })
                 .collect();
-            children.sort_unstable();
+            if !row.held {
+                children.sort_unstable();
+            }
             let fresh = known.len();
-            classes[idx] = *known.entry((row.axis, row.size, children)).or_insert(fresh);
+            let key = (row.axis, row.size, row.held, children);
+            classes[idx] = *known.entry(key).or_insert(fresh);
         }
         classes
     }

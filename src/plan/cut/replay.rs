@@ -76,6 +76,14 @@ pub enum ReplayFault {
         /// The size it should have.
         size: Size,
     },
+    /// A part does not lie where the pattern on the paper ties it: next to another
+    /// one, or at its place on the sheet.
+    OutOfPlace {
+        /// Index of the pattern.
+        pattern: usize,
+        /// Index of the part.
+        part: usize,
+    },
     /// Not as many of a part come out as are wanted.
     WrongCount {
         /// Index of the part.

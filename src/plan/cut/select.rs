@@ -157,11 +157,15 @@ impl<'a> Work<'a> {
         let mut items: Vec<Option<Vec<Item>>> = vec![None; flat.rows.len()];
         for idx in (0..flat.rows.len()).rev() {
             let row = &flat.rows[idx];
+            // What is held keeps its place, and so does all around it.
+            if row.held {
+                continue;
+            }
             let all: Vec<usize> = (0..row.children.len()).collect();
             items[idx] = self.items(flat, idx, &all, &items);
         }
         let mut regions = Vec::new();
-        for (idx, row) in flat.rows.iter().enumerate() {
+        for (idx, row) in flat.rows.iter().enumerate().filter(|it| !it.1.held) {
             let n = row.children.len();
             let mut add = |children: Vec<usize>| {
                 let Some(items) = self.items(flat, idx, &children, &items) else {

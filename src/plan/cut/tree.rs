@@ -51,6 +51,9 @@ pub struct Cut {
     pub first: Tree,
     /// The right or bottom part.
     pub second: Tree,
+    /// Both parts lie where the pattern on the paper needs them: they never change
+    /// places, neither with each other nor with others.
+    pub held: bool,
 }
 
 /// A leaf with its place on the sheet.
@@ -67,6 +70,8 @@ pub struct Placement {
 pub enum Token {
     /// A cut with the extent of its first part; two trees follow.
     Cut(Axis, Length),
+    /// A cut whose parts never change places.
+    Held(Axis, Length),
     /// A leaf.
     Leaf(Leaf),
 }
@@ -74,7 +79,12 @@ pub enum Token {
 impl Tree {
     /// A cut of two trees.
     pub fn cut(axis: Axis, at: Length, first: Self, second: Self) -> Self {
-        Self::Cut(Box::new(Cut { axis, at, first, second }))
+        Self::Cut(Box::new(Cut { axis, at, first, second, held: false }))
+    }
+
+    /// A cut whose parts never change places.
+    pub fn held(axis: Axis, at: Length, first: Self, second: Self) -> Self {
+        Self::Cut(Box::new(Cut { axis, at, first, second, held: true }))
     }
 
     /// A part that lies as its size says.
@@ -84,7 +94,7 @@ impl Tree {
 
     /// How many cuts it takes; cuts beyond 4 billion are not counted.
     pub fn cuts(&self) -> u32 {
-        let cuts = self.tokens().filter(|it| matches!(it, Token::Cut(..))).count();
+        let cuts = self.tokens().filter(|it| !matches!(it, Token::Leaf(_))).count();
         u32::try_from(cuts).unwrap_or(u32::MAX)
     }
 
@@ -97,7 +107,10 @@ impl Tree {
                 Self::Cut(cut) => {
                     open.push(&cut.second);
                     open.push(&cut.first);
-                    Token::Cut(cut.axis, cut.at)
+                    match cut.held {
+                        false => Token::Cut(cut.axis, cut.at),
+                        true => Token::Held(cut.axis, cut.at),
+                    }
                 }
             })
         })
@@ -113,6 +126,10 @@ impl Tree {
                 Token::Cut(axis, at) => {
                     let first = done.pop()?;
                     Self::cut(axis, at, first, done.pop()?)
+                }
+                Token::Held(axis, at) => {
+                    let first = done.pop()?;
+                    Self::held(axis, at, first, done.pop()?)
                 }
             };
             done.push(tree);
@@ -136,6 +153,11 @@ impl Tree {
                         Self::Leaf(one.max(other))
                     }
                     (Some(first), Some(second)) => Self::cut(axis, at, first, second),
+                    _ => return self.clone(),
+                },
+                // What lies beside it keeps its size, too.
+                Token::Held(axis, at) => match (done.pop(), done.pop()) {
+                    (Some(first), Some(second)) => Self::held(axis, at, first, second),
                     _ => return self.clone(),
                 },
             };
@@ -171,7 +193,7 @@ impl Clone for Tree {
 
 impl PartialEq for Cut {
     fn eq(&self, other: &Self) -> bool {
-        let parts = |cut: &'_ Self| (cut.axis, cut.at);
+        let parts = |cut: &'_ Self| (cut.axis, cut.at, cut.held);
         parts(self) == parts(other)
             && self.first.tokens().eq(other.first.tokens())
             && self.second.tokens().eq(other.second.tokens())
@@ -197,7 +219,7 @@ impl Drop for Cut {
 }
 
 /// One line: `|` an upright and `-` a level cut with its extent in millimetres,
-/// then both parts; parts by index, `'` if turned, `+` an offcut, `.` waste.
+/// doubled if both parts keep their places, then both parts; parts by index, `'` if turned, `+` an offcut, `.` waste.
 impl fmt::Debug for Tree {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         for (idx, token) in self.tokens().enumerate() {
@@ -205,6 +227,8 @@ impl fmt::Debug for Tree {
             match token {
                 Token::Cut(Axis::Upright, at) => write!(f, "{space}|{}", at.as_mm())?,
                 Token::Cut(Axis::Level, at) => write!(f, "{space}-{}", at.as_mm())?,
+                Token::Held(Axis::Upright, at) => write!(f, "{space}||{}", at.as_mm())?,
+                Token::Held(Axis::Level, at) => write!(f, "{space}--{}", at.as_mm())?,
                 Token::Leaf(Leaf::Waste) => write!(f, "{space}.")?,
                 Token::Leaf(Leaf::Keep) => write!(f, "{space}+")?,
                 Token::Leaf(Leaf::Part { part, turned }) => {

@@ -139,6 +139,7 @@ impl<'a> Writer<'a> {
                 alike: toil(it.alike),
                 fewest: toil(it.fewest),
             }),
+            fewest_sheets: cut.fewest.map(toil),
             search_steps: cut.spent,
         }
     }
@@ -182,7 +183,7 @@ impl<'a> Writer<'a> {
                 Token::Leaf(cut::Leaf::Part { part, turned }) => {
                     shape::Tree::Part { letter: letter(cut, part), turned }
                 }
-                Token::Cut(axis, at) => {
+                Token::Cut(axis, at) | Token::Held(axis, at) => {
                     let first = Box::new(done.pop()?);
                     let second = Box::new(done.pop()?);
                     let (runs, at) = (runs(axis), self.length(at));

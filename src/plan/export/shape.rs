@@ -40,6 +40,7 @@ pub(crate) struct Paper<'a> {
     pub(crate) offcut: Option<Offcut>,
     pub(crate) own_way: Option<OwnWay>,
     pub(crate) every_sheet_alike: Option<Alike>,
+    pub(crate) fewest_sheets: Option<Toil>,
     pub(crate) search_steps: u64,
 }
 

@@ -51,6 +51,56 @@ pub(super) static PIECE: Group = Group {
             "Whether the way the pattern runs binds this piece.",
             "any way",
         ),
+        key(
+            "next to",
+            Takes::Group("next to"),
+            "",
+            "The piece that it lies next to on the sheet, so that the pattern runs on.",
+            "{piece: sash, side: bottom}",
+        ),
+        key(
+            "region",
+            Takes::Group("region"),
+            "",
+            "Where on the sheet it lies, to show one place of the pattern.",
+            "{left: 2 in, top: 1 in}",
+        ),
+    ],
+};
+
+pub(super) static NEXT_TO: Group = Group {
+    name: "next to",
+    a: "`next to`",
+    keys: &[
+        key("piece", Takes::Name("piece"), "needed", "The other piece.", "sash"),
+        key(
+            "side",
+            Takes::OneOf(&["left", "right", "top", "bottom"]),
+            "needed",
+            "On which side of the other piece, as the sheet lies when it is cut.",
+            "right",
+        ),
+    ],
+};
+
+pub(super) static REGION: Group = Group {
+    name: "region",
+    a: "a place on the sheet",
+    keys: &[
+        key(
+            "left",
+            Takes::Length,
+            "needed",
+            "How far the piece lies from the left edge of the sheet, first face up.",
+            "2 in",
+        ),
+        key(
+            "top",
+            Takes::Length,
+            "needed",
+            "How far it lies from the top edge.",
+            "1 in",
+        ),
     ],
 };
 

@@ -115,6 +115,8 @@ pub static GROUPS: &[&Group] = &[
     &stock::TOOL,
     &cards::PIECE,
     &cards::AROUND,
+    &cards::NEXT_TO,
+    &cards::REGION,
     &cards::LATE,
     &cards::PART,
     &cards::GREETING,

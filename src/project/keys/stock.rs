@@ -79,6 +79,13 @@ pub(super) static PAPER: Group = Group {
         key("colour", Takes::Words, "", "Its colour, for drawings.", "\"#7a9a6b\"")
             .or("color"),
         key("order number", Takes::Words, "", "What to write on the order.", "OAT-25"),
+        key(
+            "sheets alike",
+            Takes::YesNo,
+            "as the project says",
+            "Cut every sheet of this paper the same way: fewer steps, sometimes more sheets.",
+            "true",
+        ),
     ],
 };
 

@@ -14,6 +14,7 @@ mod late;
 mod papers;
 mod pieces;
 mod place;
+mod places;
 mod shape;
 mod sound;
 mod tools;
@@ -104,6 +105,7 @@ fn meaning(sources: &Sources, root: &Node) -> (Outcome<Project>, Option<Project>
     cards::read(&mut desk, keys.get("cards"), &mut draft);
     ways::read(&mut desk, keys.get("cutting"), &mut draft);
     fit_rules::check(&mut desk, &draft);
+    places::check(&mut desk, &draft);
     if !desk.has_errors() {
         use_rules::check(&mut desk, &draft);
     }

@@ -38,6 +38,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
     let pack = keys.get("pack").and_then(|node| pack(desk, node));
     let color = keys.get("colour").and_then(|node| color(desk, node));
     let order_number = keys.get("order number").and_then(|node| desk.words(node));
+    let sheets_alike = keys.get("sheets alike").and_then(|node| desk.yes(node));
     let stock = stock(desk, &keys)?;
     let grain = keys.get("grain").and_then(|node| grain(desk, node, &stock));
     let name = name_of(entry);
@@ -52,6 +53,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
         pack,
         color,
         order_number,
+        sheets_alike,
     })
 }
 

@@ -4,9 +4,10 @@ use crate::diag::{Diagnostic, rules};
 use crate::geom::{Length, Size};
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::Draft;
+use crate::project::read::places;
 use crate::project::read::shape::{Keys, name_of};
 use crate::project::tree::{Entry, Node, Value};
-use crate::project::{PaperId, PatternOn, Piece};
+use crate::project::{NextTo, PaperId, PatternOn, Piece, Region};
 use crate::source::Site;
 
 /// The most pieces that are read.
@@ -21,6 +22,8 @@ struct Raw<'n> {
     spare: Option<u32>,
     count: Option<u32>,
     like: Option<usize>,
+    next_to: Option<NextTo>,
+    region: Option<Region>,
     /// Something that it needs is missing or wrong, and noted.
     noted: bool,
 }
@@ -65,6 +68,9 @@ fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
         || matches!(size, Some(None));
     let spare = keys.get("spare").and_then(|node| desk.count(node, 0, 10_000));
     let count = keys.get("count").and_then(|node| desk.count(node, 1, 10_000));
+    let next_to =
+        keys.get("next to").and_then(|node| places::next_to(desk, node, draft));
+    let region = keys.get("region").and_then(|node| places::region(desk, node));
     Raw {
         entry,
         of: of.flatten().map(PaperId),
@@ -73,6 +79,8 @@ fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
         spare,
         count,
         like: like.flatten(),
+        next_to,
+        region,
         noted,
     }
 }
@@ -153,6 +161,8 @@ fn settle(
         spare: raw.spare.unwrap_or(0),
         count: raw.count,
         mat,
+        next_to: raw.next_to,
+        region: raw.region,
     })
 }
 

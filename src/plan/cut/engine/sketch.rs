@@ -1,7 +1,7 @@
 //! A tree of cuts while the search still works on it.
 
 use crate::geom::{Axis, Length};
-use crate::plan::cut::{Cut, Leaf, Tree};
+use crate::plan::cut::{Leaf, Tree};
 
 /// So many parts side by side are cut off one after the other; more are halved
 /// first, so that no tree grows deeper than its turns of the paper.
@@ -267,7 +267,6 @@ fn join(axis: Axis, extents: &[i64], parts: Vec<Tree>) -> Tree {
 
 /// Two neighbours as one.
 fn both(axis: Axis, first: (i64, Tree), second: (i64, Tree)) -> (i64, Tree) {
-    let cut =
-        Cut { axis, at: Length::from_units(first.0), first: first.1, second: second.1 };
-    (first.0 + second.0, Tree::Cut(Box::new(cut)))
+    let at = Length::from_units(first.0);
+    (first.0 + second.0, Tree::cut(axis, at, first.1, second.1))
 }

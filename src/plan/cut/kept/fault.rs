@@ -33,6 +33,8 @@ pub enum KeptFault {
     MoreSheets(Size, u32, u32),
     /// A cut is longer than the trimmer makes: the cut, and the longest one.
     CutTooLong(Length, Length),
+    /// A part would not lie next to its neighbour, or at its place on the sheet.
+    OutOfPlace(String),
     /// Sheets are to be cut alike; the plan cuts them in so many ways.
     NotAlike(usize),
 }
@@ -85,6 +87,9 @@ impl KeptFault {
                 cut.show(unit),
                 longest.show(unit)
             ),
+            Self::OutOfPlace(part) => {
+                format!("the kept plan does not cut `{part}` where it is to lie")
+            }
             Self::NotAlike(ways) => {
                 format!(
                     "the kept plan cuts sheets in {ways} ways, and they are to be alike"

@@ -15,7 +15,8 @@
 //! ```
 //!
 //! Each cut gives the extent of its left or top part; both parts follow, the left
-//! or top one first.
+//! or top one first. A cut that is `held` has parts that must stay where they lie, for
+//! the sake of the pattern on the paper.
 
 mod fault;
 
@@ -285,7 +286,7 @@ impl KeptPaper {
                     Token::Leaf(Leaf::Part { part, turned }) => {
                         Token::Leaf(Leaf::Part { part: which[part], turned })
                     }
-                    Token::Leaf(_) | Token::Cut(..) => it,
+                    Token::Leaf(_) | Token::Cut(..) | Token::Held(..) => it,
                 })
                 .collect();
             let tree = Tree::from_tokens(&tokens).expect("it was one tree before");
@@ -320,6 +321,8 @@ fn word(token: Token) -> String {
     match token {
         Token::Cut(Axis::Upright, at) => format!("upright {}", at.units()),
         Token::Cut(Axis::Level, at) => format!("level {}", at.units()),
+        Token::Held(Axis::Upright, at) => format!("upright {} held", at.units()),
+        Token::Held(Axis::Level, at) => format!("level {} held", at.units()),
         Token::Leaf(Leaf::Waste) => "waste".into(),
         Token::Leaf(Leaf::Keep) => "offcut".into(),
         Token::Leaf(Leaf::Part { part, turned: false }) => format!("part {part}"),
@@ -330,8 +333,15 @@ fn word(token: Token) -> String {
 fn token(word: &str) -> Option<Token> {
     let mut words = word.split(' ');
     let token = match (words.next()?, words.next()) {
-        ("upright", Some(at)) => Token::Cut(Axis::Upright, length(at.parse().ok()?)?),
-        ("level", Some(at)) => Token::Cut(Axis::Level, length(at.parse().ok()?)?),
+        (axis @ ("upright" | "level"), Some(at)) => {
+            let axis = if axis == "level" { Axis::Level } else { Axis::Upright };
+            let at = length(at.parse().ok()?)?;
+            match words.next() {
+                None => Token::Cut(axis, at),
+                Some("held") => Token::Held(axis, at),
+                Some(_) => return None,
+            }
+        }
         ("waste", None) => Token::Leaf(Leaf::Waste),
         ("offcut", None) => Token::Leaf(Leaf::Keep),
         ("part", Some(part)) => {

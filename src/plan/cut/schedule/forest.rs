@@ -10,6 +10,8 @@
 //!   offcut is the rest, because its size need not be exact either.
 //! * On a plate without a rest the last child is what remains. An op of a single
 //!   child may therefore need no mark at all ([`Op::single`]).
+//! * Where the pattern on the paper says what lies beside what, a plate is *held*: it
+//!   has two children, the first comes off and the second is the rest.
 //! * Siblings that are cut alike are one plate with several instances: they come
 //!   off at the same mark, so every order can treat them together.
 
@@ -42,7 +44,9 @@ pub(super) struct Plate {
     pub(super) first_op: usize,
     pub(super) n_ops: usize,
     /// What remains unmeasured when all ops are done.
-    pub(super) rest: Option<Leaf>,
+    pub(super) rest: Option<Child>,
+    /// What comes off and the rest lie so and not the other way round.
+    pub(super) held: bool,
     /// Too narrow to hold well.
     pub(super) hard: bool,
 }
@@ -66,6 +70,11 @@ impl Forest {
     pub(super) fn ops_of(&self, plate: usize) -> std::ops::Range<usize> {
         let plate = &self.plates[plate];
         plate.first_op..plate.first_op + plate.n_ops
+    }
+
+    /// Whether a plate is turned by a quarter before it is cut.
+    pub(super) fn is_turned(&self, plate: &Plate) -> bool {
+        plate.parent.is_some_and(|above| self.plates[above].axis != plate.axis)
     }
 
     /// Builds the forest of several patterns.
@@ -101,7 +110,7 @@ impl Forest {
             let plate = first + next;
             next += 1;
             let row = &flat.rows[row];
-            let rest = rest_of(&row.children);
+            let rest = if row.held { Some(1) } else { rest_of(&row.children) };
             let mut groups: BTreeMap<Length, Vec<(Child, usize, usize)>> =
                 BTreeMap::new();
             for (idx, &(extent, child)) in row.children.iter().enumerate() {
@@ -141,10 +150,15 @@ impl Forest {
                 lengths.push(extent);
             }
             let rest = rest.map(|idx| match row.children[idx].1 {
-                Child::Leaf(leaf) => leaf,
-                Child::Plate(_) => unreachable!("a rest is not cut"),
+                leaf @ Child::Leaf(_) => leaf,
+                // Only on a plate that is held is the rest cut again: when the one
+                // op is done, it is there.
+                Child::Plate(below) => {
+                    queue.push((below, Some(plate), Some(first_op)));
+                    Child::Plate(first + queue.len() - 1)
+                }
             });
-            let (axis, size) = (row.axis, row.size);
+            let (axis, size, held) = (row.axis, row.size, row.held);
             let hard = false;
             self.plates.push(Plate {
                 pattern,
@@ -154,6 +168,7 @@ impl Forest {
                 first_op,
                 n_ops,
                 rest,
+                held,
                 hard,
             });
         }

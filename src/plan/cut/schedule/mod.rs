@@ -59,7 +59,7 @@ pub(super) fn effort(
         too_long: forest.plates.iter().filter(long).count(),
         marks: marks::at_least(&forest),
         cuts: patterns.iter().map(|it| it.tree.cuts()).sum(),
-        turns: forest.plates.iter().filter(|it| it.parent.is_some()).count(),
+        turns: forest.plates.iter().filter(|it| forest.is_turned(it)).count(),
         hard: forest.plates.iter().filter(|it| it.hard).count(),
     };
     // Building the forest costs far more than one step of a search.

@@ -83,6 +83,9 @@ impl Carried {
                 };
                 tree = Some(match tree {
                     None => child,
+                    Some(rest) if forest.plates[plate].held => {
+                        Tree::held(axis, at, child, rest)
+                    }
                     Some(rest) => Tree::cut(axis, at, child, rest),
                 });
             }
@@ -195,7 +198,7 @@ impl<'a> Bench<'a> {
         // What stays: the rest, a single child that is left over, the last of
         // these children, or the plate with what is still to come off.
         let (stays, goes_on) = match (left.as_slice(), plate.rest) {
-            ([], Some(rest)) => (Child::Leaf(rest), false),
+            ([], Some(rest)) => (rest, false),
             ([], None) => (yields.pop().expect("an op has children"), false),
             (&[last], None) if self.forest.ops[last].single => {
                 self.finish(last);
@@ -240,9 +243,9 @@ impl<'a> Bench<'a> {
             times: u32::try_from(times).unwrap_or(u32::MAX),
             off: (0..times).map(named).collect(),
             stays: named(times),
-            slack: !goes_on && plate.rest.is_none(),
+            slack: !goes_on && !left_over(plate.rest),
             copies: self.patterns[plate.pattern].copies,
-            turn: first && plate.parent.is_some(),
+            turn: first && self.forest.is_turned(plate),
             hard_to_hold: plate.hard,
         });
         yields.push(stays);
@@ -296,6 +299,11 @@ impl<'a> Bench<'a> {
             }
         }
     }
+}
+
+/// Whether the rest of a plate is not used.
+fn left_over(rest: Option<Child>) -> bool {
+    matches!(rest, Some(Child::Leaf(Leaf::Waste | Leaf::Keep)))
 }
 
 /// The rectangle from the corner of one to the far corner of another.
