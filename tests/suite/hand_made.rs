@@ -146,6 +146,7 @@ pub(crate) fn greeting(name: &str) -> Greeting {
             site: Site::default(),
         },
         of: PaperId(0),
+        narrowed: None,
         mat: None,
     }
 }

@@ -15,6 +15,7 @@ papers:
 tools:
   scissors: {kind: scissors}
   tape runner: {kind: tape}
+  tag: {kind: punch, outline: tag 2 1/4 x 1 1/4 in}
   kind words: {kind: stamp set}
   plum ink: {kind: ink pad}
 bases:
@@ -100,6 +101,14 @@ fn around(group: &str, key: &Key) -> String {
         ),
         "greeting" => within("greetings", "  mist: {KEY}\n"),
         "label" => within("greetings", "  mist: {words: a, of: oat, label: {KEY}}\n"),
+        "narrowed" => {
+            let rest = if name == "take off" { "side: top" } else { "take off: 1/8 in" };
+            within("greetings", &format!("  mist: {{like: thanks, narrowed: {{{rest}, KEY}}}}\n"))
+        }
+        "mat" if ["halved", "slid"].contains(&name) => within(
+            "greetings",
+            "  mist: {like: thanks, mat: {of: slate, punched with: tag, KEY}}\n",
+        ),
         "mat" => within("greetings", "  mist: {like: thanks, mat: {KEY}}\n"),
         "card" if name == "name" => format!("{STOCK}cards:\n  - {{KEY}}\n"),
         "card" => card("KEY"),

@@ -22,6 +22,7 @@ mod kept;
 mod keys;
 mod layout;
 mod naive;
+mod narrowed;
 mod own_plan;
 mod own_way;
 mod packets;

@@ -7,9 +7,11 @@
 mod cards;
 mod schema;
 mod stock;
+mod table;
 mod whole;
 
 pub use schema::schema;
+pub use table::{table, takes_in_words};
 pub(super) use stock::KINDS;
 pub(super) use whole::WORKS;
 
@@ -119,6 +121,7 @@ pub static GROUPS: &[&Group] = &[
     &cards::PART,
     &cards::GREETING,
     &cards::LABEL,
+    &cards::NARROWED,
     &cards::MAT,
     &cards::CARD,
     &cards::LAYER,

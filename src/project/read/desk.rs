@@ -2,7 +2,7 @@
 //!
 //! A value that can't be read is noted and is `None`; reading goes on.
 
-use crate::diag::{Diagnostic, Rule, rules};
+use crate::diag::{self, Diagnostic, Rule, rules};
 use crate::geom::{Length, LengthFault, Size, SizeFault, Unit};
 use crate::project::Text;
 use crate::project::read::faults;
@@ -329,29 +329,17 @@ impl<'a> Desk<'a> {
 
     /// The word that is most likely meant, if one is near enough.
     ///
-    /// Looks only while few notes were made and among the first words, so that a
-    /// file full of slips takes no longer than one with a few.
+    /// Looks only while few notes were made, so that a file full of slips takes no
+    /// longer than one with a few.
     pub(crate) fn near<'w>(
         &self,
         written: &str,
         words: impl Iterator<Item = &'w str>,
     ) -> Option<&'w str> {
-        if 60 < written.len() || MOST_GUESSES < self.notes.len() {
+        if MOST_GUESSES < self.notes.len() {
             return None;
         }
-        let written = written.to_lowercase();
-        words
-            .take(2000)
-            .filter(|word| word.len() <= 60)
-            .map(|word| {
-                (strsim::damerau_levenshtein(&written, &word.to_lowercase()), word)
-            })
-            .min_by_key(|(distance, _)| *distance)
-            .filter(|(distance, word)| {
-                let longer = word.chars().count().max(written.chars().count());
-                distance * 2 < longer && *distance <= 1 + longer / 5
-            })
-            .map(|(_, word)| word)
+        diag::near(written, words)
     }
 }
 

@@ -11,6 +11,7 @@ mod faults;
 mod fit_rules;
 mod greetings;
 mod late;
+mod mats;
 mod papers;
 mod pieces;
 mod place;
