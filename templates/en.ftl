@@ -48,6 +48,7 @@ label-blank = { $count ->
 # Labels that are cut alike, with their greetings.
 labels-named = labels { $words }
 strip-for-label = strip for the { $label }
+strip-for-mat = strip for the mat of the { $label }
 mat-of-label = mat for the { $label }
 base-named = { $name } base
 # A thing that is needed several times.

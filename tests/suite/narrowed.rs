@@ -132,9 +132,9 @@ fn the_handout_says_both_passes_and_how_the_halves_lie() {
         "{NARROWED}    mat: {{of: dusk, punched with: tag, halved: top and bottom, slid: together}}"
     );
     let project = project(&rest);
-    let said = outline(&written(&project, "class", Reader::Class)).replace('\u{a0}', " ");
+    let said = outline(&written(&project, "class", Reader::Class)).replace('_', " ");
     for words in [
-        "slide it back into the punch, 3/8 in further down, hold it with a slip of paper and punch again, so that 3/8 in comes off at the top.",
+        "slide it back into the punch, 3/8 in further down, hold it with a slip of paper, and punch again, so that 3/8 in comes off at the top.",
         "What is left is 2 1/2 × 7/8 in.",
         "With the tag, punch the mat out of B.",
         "Cut the mat (B) in half from left to right and slide the halves over each other by 1/4 in.",
