@@ -96,7 +96,7 @@ const SLIPS: &[(&str, &str, &str, &str)] = &[
     ("size: 5 1/2 x 2 in", "size: 5,5 x 2 in", "comma-in-braces", "5 x 2 in"),
     ("spare: 1", "spare: -1", "out-of-range", "-1"),
     ("around: sash", "around: frame", "goes-in-a-circle", "frame"),
-    ("border: 1/8 in}}", "}}", "missing-key", "size"),
+    ("border: 1/8 in}}", "}}", "missing-key", "{around: sash, }"),
     ("piece: ribbon, cut", "piece: ribon, cut", "unknown-name", "ribon"),
     ("cut off: 3/8 in high", "cut off: 3/8 in", "direction-unclear", "3/8 in"),
     ("cut off: 3/8 in high", "cut off: 3 in high", "late-cut-larger-than-piece", "3 in high"),
@@ -120,7 +120,7 @@ const SLIPS: &[(&str, &str, &str, &str)] = &[
     ("{words: Well met, ink", "{words: Well met, choose: when the card is sent, ink", "one-or-the-other", "choose"),
     ("class: [cut, punch]", "class: [cut, punsh]", "not-a-choice", "punsh"),
     ("class: maker", "class: nobody", "not-a-choice", "nobody"),
-    ("done ahead:", " done ahead:", "wrong-indent", " "),
+    ("done ahead:", " done ahead:", "wrong-indent", "d"),
 ];
 
 #[test]
