@@ -48,6 +48,7 @@ label-blank = { $count ->
 # Labels that are cut alike, with their greetings.
 labels-named = labels { $words }
 strip-for-label = strip for the { $label }
+strip-for-mat = strip for the mat of the { $label }
 mat-of-label = mat for the { $label }
 base-named = { $name } base
 # A thing that is needed several times.
@@ -569,6 +570,45 @@ punch-labels = { $stamped ->
     } out of { $strips }.
 }
 its-mat = mat
+# Labels that are punched twice, and mats that are punched.
+narrow-labels = { $which ->
+    [all] Then make each narrower
+   *[some] Then make the one with { $label } narrower
+}: slide it back into the punch, { $by } further { $side ->
+    [left] to the right
+    [right] to the left
+    [top] down
+   *[bottom] up
+}{ $held ->
+    [yes] , hold it with { $with },
+   *[no] {""}
+} and punch again, so that { $by } comes off at the { $side ->
+    [left] left
+    [right] right
+    [top] top
+   *[bottom] bottom
+}. What is left is { $size }.
+punch-mats = With the { $tool }, punch { $count ->
+    [one] the mat
+   *[other] { $count } mats
+} out of { $strips }.
+mat-halve = Cut the { $mat } in half { $halves ->
+    [level] from left to right
+   *[upright] from top to bottom
+} and { $slid ->
+    [together] slide the halves over each other by { $by }.
+   *[apart] lay the halves { $by } apart: the label covers the gap.
+}
+mat-trim = Trim { $by } off { $halves ->
+    [level] its left and its right end.
+   *[upright] its top and its bottom end.
+}
+mat-shows = Lay it in the middle of the mat; { $which ->
+    [all] { $across } shows all round.
+    [across] { $across } shows at the left and at the right.
+    [up] { $up } shows at the top and at the bottom.
+   *[both] { $across } shows at the left and at the right, { $up } at the top and at the bottom.
+}
 mat-lay = Lay it in the middle of its { $mat }; { $border } shows all round.
 late-part = { $name }, { $size }
 late-halve = { $with ->

@@ -38,6 +38,20 @@ pub(crate) enum Command {
     Cuts(Cuts),
     /// List the sizes of sheets, cards and envelopes that have a name.
     Formats(Formats),
+    /// Write a description to start from, with remarks that say what each line is for.
+    #[command(after_help = "Examples:\n  leafwright new harbour.yaml\n  \
+                            leafwright new --for travel ferry.yaml")]
+    New(New),
+    /// Explain a message by its rule, or a key of the description.
+    #[command(after_help = "Examples:\n  leafwright why piece-larger-than-sheet\n  \
+                            leafwright why edge to edge")]
+    Why(Why),
+    /// Print the JSON schema of descriptions, for editors that complete and check.
+    Schema,
+    /// Print completions for a shell.
+    Completions(Completions),
+    /// Print the manual page.
+    Manual,
 }
 
 /// The description and how many kits are made of it.
@@ -51,7 +65,7 @@ pub(crate) struct Described {
     /// Cut every sheet of a paper the same way: fewer steps, sometimes more sheets.
     #[arg(long)]
     pub(crate) alike: bool,
-    /// How messages are written: with the place shown, or one line each.
+    /// How messages are written: with the place shown, one line each, or one line of JSON each.
     #[arg(long, value_enum, default_value = "long", value_name = "FORM")]
     pub(crate) messages: Messages,
 }
@@ -113,10 +127,37 @@ pub(crate) struct Formats {
     pub(crate) filter: Option<String>,
 }
 
+#[derive(Args, Debug)]
+pub(crate) struct New {
+    /// Where to write it; nothing that is there is overwritten.
+    #[arg(default_value = "my-cards.yaml")]
+    pub(crate) file: PathBuf,
+    /// Who will finish the cards.
+    #[arg(long = "for", value_enum, default_value = "class", value_name = "READER")]
+    pub(crate) reader: ReaderName,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Why {
+    /// A rule, as messages name it in brackets, or a key; without it, all rules are listed.
+    pub(crate) name: Vec<String>,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Completions {
+    /// The shell that is to complete.
+    #[arg(value_enum)]
+    pub(crate) shell: clap_complete::Shell,
+}
+
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(crate) enum Messages {
+    /// With an excerpt that shows the place.
     Long,
+    /// One line each: FILE:LINE:COLUMN: error[rule]: message.
     Short,
+    /// One object each, a line each.
+    Json,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

@@ -101,6 +101,21 @@ fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
     Ok(bytes)
 }
 
+/// Writes a file where there is none yet.
+pub(crate) fn write_new(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    let file = fs::OpenOptions::new().write(true).create_new(true).open(path);
+    file.and_then(|mut file| file.write_all(bytes)).map_err(|fault| {
+        let there = fault.kind() == io::ErrorKind::AlreadyExists;
+        Failure {
+            message: match there {
+                true => format!("`{}` is there already, and stays as it is", path.display()),
+                false => format!("`{}` can't be written: {fault}", path.display()),
+            },
+            hint: "name another file".to_owned(),
+        }
+    })
+}
+
 /// Writes a whole file or nothing: to a temporary file beside it, then renamed.
 pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
     let fail = |fault: &io::Error| Failure {

@@ -10,7 +10,6 @@ use crate::geom::Unit;
 use crate::handout::{self, Template};
 use crate::layout::{self, PageSetup, PageSize, Press};
 use crate::pdf::{self, Flavour, PdfInfo};
-use crate::project::Reader;
 use crate::words::Units;
 
 /// Makes a handout and writes it, or nothing.
@@ -69,8 +68,9 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
     // Readers differ in who cuts; what is wrong for any of them is said once.
     let mut said: Vec<Diagnostic> = Vec::new();
     let mut sources = None;
-    for reader in Reader::ALL {
-        let planned = notes::planned(&asked.described, reader, streams)?;
+    let read = notes::read(&asked.described)?;
+    for reader in read.readers() {
+        let planned = read.planned(&asked.described, reader, streams)?;
         for note in planned.notes {
             if !said.iter().any(|it| same_note(it, &note)) {
                 said.push(note);

@@ -8,9 +8,12 @@ mod args;
 mod cuts;
 mod files;
 mod formats;
+mod help;
 mod make;
+mod new;
 mod notes;
 mod plain;
+mod why;
 
 use std::ffi::OsString;
 use std::io::Write;
@@ -102,6 +105,11 @@ pub fn run(
         Command::Check(asked) => make::check(asked, &mut streams),
         Command::Cuts(asked) => cuts::run(asked, &mut streams),
         Command::Formats(asked) => formats::run(asked, &mut streams),
+        Command::New(asked) => new::run(asked, &mut streams),
+        Command::Why(asked) => why::run(asked, &mut streams),
+        Command::Schema => help::schema(&mut streams),
+        Command::Completions(asked) => help::completions(asked, &mut streams),
+        Command::Manual => help::manual(&mut streams),
     };
     match ended {
         Ok(()) => ExitCode::SUCCESS,

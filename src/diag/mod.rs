@@ -1,7 +1,10 @@
 //! What is said about a description: errors, warnings, advice.
 
+mod near;
 pub mod render;
 pub mod rules;
+
+pub use near::near;
 
 use crate::source::Site;
 

@@ -3,6 +3,7 @@
 use annotate_snippets::{
     Annotation, AnnotationKind, Group, Level, Origin, Renderer, Snippet,
 };
+use serde_json::json;
 
 use crate::diag::{Diagnostic, Severity};
 use crate::source::{Site, Source, Sources};
@@ -72,6 +73,34 @@ pub fn short(note: &Diagnostic, sources: &Sources) -> String {
     });
     let Diagnostic { rule, message, .. } = note;
     format!("{place}{}[{}]: {message}", rule.severity.word(), rule.name)
+}
+
+/// A note on one line of JSON, for programs.
+///
+/// Lines and columns count from 1, columns in characters; `to` is one past the
+/// last character.
+pub fn json(note: &Diagnostic, sources: &Sources) -> String {
+    let place = |site: Site| {
+        let source = sources.of(site);
+        let at = |byte: u32| {
+            let (line, column) =
+                source.map_or((1, 1), |source| source.line_column(byte as usize));
+            json!({ "line": line, "column": column })
+        };
+        let file = source.map_or("", |source| source.name.as_str());
+        json!({ "file": file, "from": at(site.start), "to": at(site.end) })
+    };
+    let labels = note.labels.iter();
+    let labels = labels.map(|(site, text)| json!({ "at": place(*site), "text": text }));
+    json!({
+        "rule": note.rule.name,
+        "severity": note.rule.severity.word(),
+        "at": place(note.site),
+        "message": note.message,
+        "labels": labels.collect::<Vec<_>>(),
+        "help": note.help,
+    })
+    .to_string()
 }
 
 impl Severity {

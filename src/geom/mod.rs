@@ -7,10 +7,12 @@
 
 mod length;
 mod measure;
+mod outline;
 mod page;
 mod shape;
 
 pub use length::{Length, Unit};
 pub use measure::{LengthFault, SizeFault};
+pub use outline::{Curved, MOST_OUTLINE, Narrowed, corners, holds, is_within, narrowed, widest};
 pub use page::{Pt, Scale};
 pub use shape::{Axis, Rect, Shape, Side, Size, Turn};

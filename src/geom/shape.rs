@@ -1,6 +1,6 @@
 //! Sizes, rectangles, sides and quarter turns.
 
-use crate::geom::Length;
+use crate::geom::{Length, Narrowed};
 
 /// Width × height, as the thing lies before one with its pattern upright.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -179,4 +179,6 @@ pub enum Shape {
     Oval,
     /// A tag with two cut corners.
     Tag,
+    /// What two passes of one punch leave of another shape.
+    Narrowed(Narrowed),
 }

@@ -128,6 +128,7 @@ pub(super) fn of_card(act: Act) -> Option<CardId> {
         | Act::FoldBase(_)
         | Act::StampGreeting(_)
         | Act::PunchLabel(_)
+        | Act::PunchMat(_)
         | Act::MatLabel(_)
         | Act::LateCut(_) => None,
     }

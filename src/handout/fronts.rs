@@ -134,14 +134,15 @@ fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
 /// A layer, with the mat below it.
 fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     let mut marks = Vec::new();
-    let mut area = |rect, fill| {
+    let mut area = |rect, shape, fill| {
         let line = Some(Stroke::Edge);
-        marks.push(Mark::Area { rect, shape: set.shape, line, fill });
+        marks.push(Mark::Area { rect, shape, line, fill });
     };
     if let (Some(rect), Placed::Greeting(greeting)) = (set.mat, set.what)
         && let Some(mat) = w.project.greetings[greeting.0].mat
     {
-        area(rect, w.fill(mat.of, None, Turn::None));
+        let shape = mat.punched.map_or(set.shape, |it| it.shape);
+        area(rect, shape, w.fill(mat.of, None, Turn::None));
     }
     // Words must stay readable on a label.
     let is_label = matches!(set.what, Placed::Greeting(_));
@@ -151,7 +152,7 @@ fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     } else {
         w.fill(set.paper, set.showing, set.turned)
     };
-    area(set.rect, fill);
+    area(set.rect, set.shape, fill);
     marks
 }
 

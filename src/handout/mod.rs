@@ -17,6 +17,7 @@ mod fronts;
 mod need;
 mod phrases;
 mod prepare;
+mod punched;
 mod sheets;
 mod template;
 mod writer;

@@ -70,6 +70,10 @@ impl Writer<'_> {
             }
             PartOf::LabelMat(greeting) => {
                 let label = self.label_of(part, greeting);
+                let mat = self.project.greetings[greeting.0].mat;
+                if mat.is_some_and(|it| it.punched.is_some()) {
+                    return self.tell("strip-for-mat", &[("label", label.into())]);
+                }
                 self.tell("mat-of-label", &[("label", label.into())])
             }
         }

@@ -3,7 +3,7 @@
 use crate::document::{Block, Section, Step, Text, Tone};
 use crate::geom::{Axis, Size};
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Hands, Wanted, When, cards, of_blocks};
+use crate::handout::{Hands, Wanted, When, cards, of_blocks, punched};
 use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{
@@ -91,6 +91,7 @@ fn alike(group: &[&Task], task: &Task) -> bool {
             && last.tool == task.tool
             && last.ink == task.ink
             && task.work != Work::LateCut
+            && matches!(last.act, Act::PunchMat(_)) == matches!(task.act, Act::PunchMat(_))
     })
 }
 
@@ -106,7 +107,11 @@ fn step(w: &Writer<'_>, group: &[&Task]) -> Text {
         Act::ScoreBase(_) => texts.extend(group.iter().map(|it| score(w, it))),
         Act::FoldBase(_) => texts.push(fold(w, group)),
         Act::StampGreeting(_) => texts.push(stamp(w, group)),
-        Act::PunchLabel(_) => texts.push(punch(w, group)),
+        Act::PunchLabel(_) => {
+            texts.push(punch(w, group));
+            texts.extend(punched::narrow(w, group));
+        }
+        Act::PunchMat(_) => texts.push(punched::mats(w, group, times)),
         Act::MatLabel(_) => texts.extend(group.iter().map(|it| mat(w, it))),
         Act::LateCut(late) => texts.push(late_cut(w, late, times(w, first))),
         _ => {}
@@ -197,9 +202,12 @@ fn fold(w: &Writer<'_>, group: &[&Task]) -> Text {
     sentences([text, press])
 }
 
-fn greeting_of(act: Act) -> Option<GreetingId> {
+pub(super) fn greeting_of(act: Act) -> Option<GreetingId> {
     match act {
-        Act::StampGreeting(it) | Act::PunchLabel(it) | Act::MatLabel(it) => Some(it),
+        Act::StampGreeting(it)
+        | Act::PunchLabel(it)
+        | Act::PunchMat(it)
+        | Act::MatLabel(it) => Some(it),
         _ => None,
     }
 }
@@ -311,7 +319,11 @@ fn mat(w: &Writer<'_>, task: &Task) -> Text {
     let fix = w.fix_flat(task.tool.or_else(|| w.adhesive()), back);
     let mut name = w.tell("its-mat", &[]);
     name = w.lettered(name, w.part(PartOf::LabelMat(greeting)));
-    let border = w.words.length(mat.border);
+    if let Some(made) = mat.punched {
+        let [halve, shows] = punched::mat(w, &mat, &made, name);
+        return sentences([halve, fix, shows]);
+    }
+    let border = w.words.length(mat.shows.width);
     let lay = w.tell("mat-lay", &[("mat", name.into()), ("border", border.into())]);
     sentences([fix, lay])
 }

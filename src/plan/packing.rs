@@ -65,7 +65,10 @@ fn used(project: &Project, task: &Task, ahead: &BTreeSet<Act>) -> Vec<Good> {
             Stock::Scraps(..) => vec![Good::Scraps(paper)],
         },
         Act::ScoreBase(base) | Act::FoldBase(base) => vec![Good::Bases(base)],
-        Act::StampGreeting(id) | Act::PunchLabel(id) | Act::MatLabel(id) => {
+        Act::StampGreeting(id)
+        | Act::PunchLabel(id)
+        | Act::PunchMat(id)
+        | Act::MatLabel(id) => {
             let here = cut(project.greetings[id.0].of);
             if here { vec![Good::Labels(id)] } else { Vec::new() }
         }

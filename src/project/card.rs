@@ -1,6 +1,6 @@
 //! What goes onto a card: pieces, greetings, layers and where they sit.
 
-use crate::geom::{Axis, Length, Side, Size, Turn};
+use crate::geom::{Axis, Length, Shape, Side, Size, Turn};
 use crate::project::{BaseId, FaceId, Outline, PaperId, Text, ToolId};
 use crate::source::Site;
 
@@ -141,8 +141,23 @@ pub struct Greeting {
     pub label: Label,
     /// What the label is cut or punched from.
     pub of: PaperId,
+    /// The second pass of the punch that made the label narrower, if there is one.
+    pub narrowed: Option<Narrowing>,
     /// The mat under the label.
     pub mat: Option<LabelMat>,
+}
+
+/// A second pass of the punch that takes something off a label.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Narrowing {
+    /// How much comes off.
+    pub take_off: Length,
+    /// At which side of the label as it stands.
+    pub side: Side,
+    /// What holds it in the punch, if that was said.
+    pub held_with: Option<Text>,
+    /// Where it is said.
+    pub site: Site,
 }
 
 /// The small shape that bears a greeting.
@@ -156,15 +171,42 @@ pub struct Label {
     pub site: Site,
 }
 
-/// A mat under a label, with the same border all round.
+/// A mat under a label, with the label in its middle.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct LabelMat {
-    /// What it is cut from.
+    /// What it is cut or punched from.
     pub of: PaperId,
-    /// How much of it shows all round.
-    pub border: Length,
+    /// How much of it shows: the width at the left and at the right, the height at
+    /// the top and at the bottom. All are alike on a mat that is cut.
+    pub shows: Size,
+    /// How it is punched and halved; `None` if it is cut.
+    pub punched: Option<PunchedMat>,
     /// Where it is said.
     pub site: Site,
+}
+
+impl LabelMat {
+    /// A mat that is cut, with the same border all round.
+    pub const fn cut(of: PaperId, border: Length, site: Site) -> Self {
+        Self { of, shows: Size::new(border, border), punched: None, site }
+    }
+}
+
+/// A mat from a punch that is halved, and its halves laid nearer or further apart.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PunchedMat {
+    /// The punch.
+    pub with: ToolId,
+    /// What shape it makes.
+    pub shape: Shape,
+    /// Which way the cut runs that halves it.
+    pub halved: Axis,
+    /// How far the halves are moved apart; below zero if they are slid together
+    /// and overlap by so much.
+    pub moved: Length,
+    /// How much is trimmed from each end of the seam, so that no more than is
+    /// wanted shows there.
+    pub trim: Length,
 }
 
 /// A card of the set.

@@ -28,7 +28,7 @@ fn set(kits: u32) -> Project {
     let mut hello = greeting("hello");
     hello.of = PaperId(1);
     let border = sixteenths(1);
-    hello.mat = Some(LabelMat { of: PaperId(2), border, site: Site::default() });
+    hello.mat = Some(LabelMat::cut(PaperId(2), border, Site::default()));
     project.greetings.push(hello);
     let on = |index| layer(Placed::Piece(PieceId(index)));
     project.cards = vec![

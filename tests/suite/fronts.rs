@@ -187,7 +187,7 @@ fn a_mat_shows_all_round_and_is_what_the_place_is_meant_for() {
     let mut project = project();
     let mut hello = greeting("hello");
     hello.mat =
-        Some(LabelMat { of: PaperId(0), border: sixteenths(2), site: Site::default() });
+        Some(LabelMat::cut(PaperId(0), sixteenths(2), Site::default()));
     project.greetings.push(hello);
     let layer = Layer {
         across: from(Side::Left, 4),

@@ -149,6 +149,7 @@ pub(crate) fn greeting(name: &str) -> Greeting {
             site: Site::default(),
         },
         of: PaperId(0),
+        narrowed: None,
         mat: None,
     }
 }

@@ -15,7 +15,7 @@ fn quick(reader: Reader, kits: u32) -> PlanOptions {
     PlanOptions { reader, kits: Some(kits), budget: 100_000, ..PlanOptions::default() }
 }
 
-fn written(project: &Project, template: &str, reader: Reader) -> Document {
+pub(crate) fn written(project: &Project, template: &str, reader: Reader) -> Document {
     let kits = if template == "travel" { 1 } else { 3 };
     let planned = plan(project, &quick(reader, kits));
     let plan = planned.value.unwrap_or_else(|| panic!("{:#?}", planned.notes));
@@ -24,7 +24,7 @@ fn written(project: &Project, template: &str, reader: Reader) -> Document {
 }
 
 /// A document as plain lines, drawings by what they show.
-fn outline(document: &Document) -> String {
+pub(crate) fn outline(document: &Document) -> String {
     let mut out = String::new();
     for section in &document.sections {
         out += &format!("# {}\n", plain(&section.title));

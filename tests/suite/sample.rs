@@ -127,6 +127,7 @@ fn greetings() -> Vec<Greeting> {
             site: Site::default(),
         },
         of: OAT,
+        narrowed: None,
         mat: None,
         ..greeting(words)
     });

@@ -16,6 +16,10 @@ pub(super) static ROWS: &[&Rule] = &[
     &BASE_LARGER_THAN_SHEET,
     &LATE_CUT_LARGER_THAN_PIECE,
     &GREETING_LARGER_THAN_LABEL,
+    &NARROWED_TO_NOTHING,
+    &MAT_SLID_THE_WRONG_WAY,
+    &LABEL_OVER_MAT,
+    &MAT_SEAM_SHOWS,
     &PUNCH_LARGER_THAN_STRIP,
     &LABEL_LARGER_THAN_SCRAP,
     &TRIMMER_SHORTER_THAN_SHEET,
@@ -275,4 +279,40 @@ pub static REGION_ASKED_TWICE: Rule = error(
     "The sheet is cut out around one place. No method here promises two places on one sheet; describe the paper twice, or cut both as one piece and divide that with a late cut.",
     "tower: {of: bay, region: {left: 1 in, top: 1 in}}\nboat: {of: bay, region: {left: 5 in, top: 1 in}}",
     "tower: {of: bay, region: {left: 1 in, top: 1 in}}\nboat: {of: bay again, region: {left: 5 in, top: 1 in}}",
+);
+
+/// A second pass of the punch leaves nothing of the label.
+pub static NARROWED_TO_NOTHING: Rule = error(
+    "narrowed-to-nothing",
+    "A second pass of the punch leaves nothing of the label.",
+    "What is left is where both passes overlap, so less must come off than the punch makes.",
+    "label: tag   # 2 x 1 in\nnarrowed: {take off: 1 in, side: top}",
+    "narrowed: {take off: 1/4 in, side: top}",
+);
+
+/// The halves of a mat are slid the wrong way.
+pub static MAT_SLID_THE_WRONG_WAY: Rule = error(
+    "mat-slid-the-wrong-way",
+    "The halves of a mat are slid the wrong way.",
+    "Slid together the mat gets smaller, slid apart it gets larger. A narrowed label wants the one, a whole one the other.",
+    "label: tag\nmat: {of: slate, punched with: tag, halved: top and bottom, slid: together}",
+    "mat: {of: slate, punched with: tag, halved: top and bottom, slid: apart}",
+);
+
+/// A punched mat doesn't reach around its label.
+pub static LABEL_OVER_MAT: Rule = error(
+    "label-over-mat",
+    "A punched mat doesn't reach around its label.",
+    "Halving and sliding changes one direction only; in the other the punch must be at least as large as the label.",
+    "label: large tag\nmat: {of: slate, punched with: small tag}",
+    "label: small tag\nmat: {of: slate, punched with: large tag}",
+);
+
+/// The seam between the halves of a mat is seen beside the label.
+pub static MAT_SEAM_SHOWS: Rule = warning(
+    "mat-seam-shows",
+    "The seam between the halves of a mat is seen beside the label.",
+    "The label hides the seam only where the mat shows no border at its ends. Halve the mat the other way, or take it as it looks.",
+    "mat: {of: slate, punched with: large tag, halved: top and bottom}",
+    "mat: {of: slate, punched with: tag, halved: top and bottom}",
 );

@@ -23,6 +23,7 @@ pub(super) static ROWS: &[&Rule] = &[
     &EMPTY_VALUE,
     &KEY_WITHOUT_EFFECT,
     &ONE_OR_THE_OTHER,
+    &FILE_NOT_THERE,
 ];
 
 /// The description is larger than any description needs to be.
@@ -185,4 +186,13 @@ pub static ONE_OR_THE_OTHER: Rule = error(
     "Both say the same thing in different ways. Keep the one that is meant.",
     "oat: {sheet: a4, scraps: at least 2 x 3 in}",
     "oat: {sheet: a4}",
+);
+
+/// A file that is used can't be had.
+pub static FILE_NOT_THERE: Rule = error(
+    "file-not-there",
+    "A file that the description uses can't be had.",
+    "Files are named as they lie in the folder of the description or below it; a path that leads out of it, by `..` or by a link, is refused.",
+    "use: ../my-supplies.yaml",
+    "use: my-supplies.yaml",
 );

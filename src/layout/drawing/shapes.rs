@@ -4,9 +4,7 @@ use crate::document::Drawing;
 use crate::document::Fill;
 use crate::document::Mark;
 use crate::document::Stroke;
-use crate::geom::Rect;
-use crate::geom::Shape;
-use crate::geom::Side;
+use crate::geom::{self, Length, Narrowed, Rect, Shape, Side};
 use crate::page::Ink;
 use crate::page::Line;
 use crate::page::PathStep;
@@ -130,7 +128,28 @@ fn outline([left, top, right, bottom]: Edges, shape: Shape) -> Piece {
             };
             Piece::polygon(&points)
         }
+        Shape::Narrowed(narrowed) => overlap([left, top, right, bottom], narrowed),
     }
+}
+
+/// What two passes of a punch leave, stretched into a box.
+fn overlap([left, top, right, bottom]: Edges, narrowed: Narrowed) -> Piece {
+    let corners = geom::corners(Shape::Narrowed(narrowed), narrowed.whole);
+    if corners.is_empty() {
+        return Piece::rect(left, top, right - left, bottom - top);
+    }
+    let most = |of: fn(&(Length, Length)) -> f64| corners.iter().map(of).fold(1e-9, f64::max);
+    let (wide, high) = (most(|it| it.0.as_mm()), most(|it| it.1.as_mm()));
+    let points: Vec<(f64, f64)> = corners
+        .iter()
+        .map(|(x, y)| {
+            (
+                left + x.as_mm() / wide * (right - left),
+                top + y.as_mm() / high * (bottom - top),
+            )
+        })
+        .collect();
+    Piece::polygon(&points)
 }
 
 /// The largest part of a shape that is a box, with a little air.
@@ -141,12 +160,16 @@ fn core(edges: Edges, shape: Shape) -> Edges {
     let by = match shape {
         Shape::Rectangle => 0.0,
         Shape::Rounded => 0.055,
-        Shape::Circle | Shape::Oval => 0.15,
+        Shape::Circle | Shape::Oval | Shape::Narrowed(_) => 0.15,
         Shape::Tag => 0.14,
     };
     let (dx, dy) = match shape {
         Shape::Rounded => (by * width.min(height), by * width.min(height)),
-        Shape::Rectangle | Shape::Circle | Shape::Oval | Shape::Tag => {
+        Shape::Rectangle
+        | Shape::Circle
+        | Shape::Oval
+        | Shape::Tag
+        | Shape::Narrowed(_) => {
             (by * width, by * height)
         }
     };

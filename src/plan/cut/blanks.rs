@@ -5,8 +5,8 @@ use crate::geom::{Axis, Length, Size};
 use crate::plan::cut::{Turning, demand::fits_a_sheet};
 use crate::plan::uses::runs;
 use crate::project::{
-    Base, BaseId, FaceId, FoldAlong, Grain, Greeting, LabelMat, PaperId, Project, Runs,
-    Stands, ToolKind,
+    Base, BaseId, FaceId, FoldAlong, Grain, Greeting, LabelMat, PaperId, Project, Punch,
+    Runs, Stands, ToolKind,
 };
 
 /// What is left round a punched outline for the punch to hold, both sides
@@ -26,7 +26,14 @@ pub(crate) fn label_blank(project: &Project, greeting: &Greeting) -> Size {
         ToolKind::Punch(punch) => Some(punch),
         _ => None,
     });
-    let Some(punch) = punch else { return label.outline.size };
+    match punch {
+        Some(punch) => punch_blank(punch),
+        None => label.outline.size,
+    }
+}
+
+/// The piece of strip that a punch takes.
+fn punch_blank(punch: Punch) -> Size {
     let Size { width, height } = punch.outline.size;
     let Some(strip) = punch.takes_strips else {
         return Size::new(width + HOLD, height + HOLD);
@@ -39,10 +46,16 @@ pub(crate) fn label_blank(project: &Project, greeting: &Greeting) -> Size {
     }
 }
 
-/// The rectangle that the mat under a label takes: the border shows all round.
-pub(crate) fn mat_size(greeting: &Greeting, mat: LabelMat) -> Size {
+/// The rectangle that the mat under a label takes: what shows all round if it is
+/// cut, the piece of strip if it is punched.
+pub(crate) fn mat_blank(project: &Project, greeting: &Greeting, mat: LabelMat) -> Size {
+    if let Some(punched) = mat.punched
+        && let ToolKind::Punch(punch) = project.tools[punched.with.0].kind
+    {
+        return punch_blank(punch);
+    }
     let Size { width, height } = greeting.label.outline.size;
-    Size::new(width + mat.border * 2, height + mat.border * 2)
+    Size::new(width + mat.shows.width * 2, height + mat.shows.height * 2)
 }
 
 /// The rectangle that a base is cut as, unfolded, and whether it may be turned.

@@ -2,7 +2,7 @@
 
 use crate::diag::{Diagnostic, rules};
 use crate::geom::Size;
-use crate::plan::cut::blanks::{base_blank, label_blank, mat_size};
+use crate::plan::cut::blanks::{base_blank, label_blank, mat_blank};
 use crate::plan::uses::{Kits, Uses, face_of, late_cuts_of, layers, runs};
 use crate::project::{
     BaseFrom, BaseId, FaceId, GreetingId, LateId, Paper, PaperId, PatternOn, PieceId,
@@ -244,7 +244,7 @@ fn add_labels(project: &Project, uses: &Uses, by_paper: &mut [Vec<Part>]) {
         let part = Part {
             of: PartOf::LabelMat(id),
             letter: String::new(),
-            size: mat_size(greeting, mat),
+            size: mat_blank(project, greeting, mat),
             turning: turning(runs(&project.papers[mat.of.0], FaceId(0)) != Runs::Any),
             per_kit,
             count: 0,

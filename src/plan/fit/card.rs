@@ -166,7 +166,10 @@ impl Pile {
                 let paper = assume::sheet(&project.papers[mat.of.0]);
                 self.weigh(at.size.area(), paper.grams);
                 self.thickness_guessed |= paper.thickness.guessed;
-                slabs.push(Slab { at, thickness: paper.thickness.is });
+                // Halves that are slid together lie on each other in the middle.
+                let overlap = mat.punched.is_some_and(|it| it.moved < Length::ZERO);
+                let sheets = if overlap { 2 } else { 1 };
+                slabs.push(Slab { at, thickness: paper.thickness.is * sheets });
             }
             if 0 < set.raised {
                 // Foam lies under the whole layer, mat included, and is counted

@@ -124,19 +124,23 @@ fn set(
 fn lay(project: &Project, layer: &Layer, outer: Rect, ground: Size) -> Set {
     let paper = paper_of(project, layer.what);
     let border = match layer.what {
-        Placed::Greeting(id) => project.greetings[id.0].mat.map(|mat| mat.border),
+        Placed::Greeting(id) => project.greetings[id.0].mat.map(|mat| mat.shows),
         Placed::Piece(_) | Placed::Late(..) => None,
     };
+    let border =
+        border.map(|it| if layer.turned.swaps() { it.turned() } else { it });
     let laid = match border {
-        Some(border) => Rect::new(
-            outer.x + border,
-            outer.y + border,
-            Size::new(outer.size.width - border * 2, outer.size.height - border * 2),
+        Some(Size { width, height }) => Rect::new(
+            outer.x + width,
+            outer.y + height,
+            Size::new(outer.size.width - width * 2, outer.size.height - height * 2),
         ),
         None => outer,
     };
     let shape = match layer.what {
-        Placed::Greeting(id) => project.greetings[id.0].label.outline.shape,
+        Placed::Greeting(id) => {
+            project.greetings[id.0].label.outline.shape.after(layer.turned)
+        }
         Placed::Piece(_) | Placed::Late(..) => Shape::Rectangle,
     };
     let two_faced = project.papers[paper.0].faces.len() > 1;
@@ -160,9 +164,9 @@ fn outer_size(project: &Project, layer: &Layer) -> Size {
         Placed::Late(late, part) => project.late_cuts[late.0].makes[part].size,
         Placed::Greeting(id) => {
             let greeting = &project.greetings[id.0];
-            let border = greeting.mat.map_or_else(Default::default, |mat| mat.border * 2);
+            let shows = greeting.mat.map_or_else(Default::default, |mat| mat.shows);
             let Size { width, height } = greeting.label.outline.size;
-            Size::new(width + border, height + border)
+            Size::new(width + shows.width * 2, height + shows.height * 2)
         }
     };
     if layer.turned.swaps() { size.turned() } else { size }

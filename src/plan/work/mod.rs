@@ -58,6 +58,8 @@ pub enum Act {
     StampGreeting(GreetingId),
     /// Punches the label of a greeting.
     PunchLabel(GreetingId),
+    /// Punches the mat under the label of a greeting.
+    PunchMat(GreetingId),
     /// Fixes a label on its mat.
     MatLabel(GreetingId),
     /// Cuts a piece again.

@@ -139,11 +139,17 @@ impl List<'_> {
             self.after(Act::StampGreeting(id));
         }
         if let Some(mat) = greeting.mat {
+            if let Some(punched) = mat.punched {
+                let task = self.add(Act::PunchMat(id), Work::Punch, Moment::Preparing);
+                (task.times, task.tool) = (times, Some(punched.with));
+                self.needs(Act::CutPaper(mat.of));
+            }
             let (tool, waits) = self.adhesive(None);
             let task = self.add(Act::MatLabel(id), Work::Layer, Moment::Preparing);
             (task.times, task.tool, task.waits) = (times, tool, waits);
             self.needs(Act::CutPaper(mat.of));
             self.needs(Act::CutPaper(greeting.of));
+            self.needs(Act::PunchMat(id));
             self.needs(Act::PunchLabel(id));
             self.after(Act::StampGreeting(id));
         }

@@ -199,10 +199,17 @@ pub(super) static GREETING: Group = Group {
         ),
         key("of", Takes::Name("paper"), UNLESS_LIKE, "What the label is made of.", "oat"),
         key(
-            "mat",
-            Takes::Group("mat"),
+            "narrowed",
+            Takes::Any(&[Takes::Group("narrowed"), Takes::OneOf(&["none"])]),
             "",
-            "A mat under the label.",
+            "A second pass of the punch makes the label narrower.",
+            "none",
+        ),
+        key(
+            "mat",
+            Takes::Any(&[Takes::Group("mat"), Takes::OneOf(&["none"])]),
+            "",
+            "A mat under the label, cut or punched.",
             "{of: slate, border: 1/8 in}",
         ),
         key(
@@ -230,12 +237,73 @@ pub(super) static LABEL: Group = Group {
     ],
 };
 
+pub(super) static NARROWED: Group = Group {
+    name: "narrowed",
+    a: "a second pass",
+    keys: &[
+        key(
+            "take off",
+            Takes::Length,
+            "needed",
+            "How much the second pass takes off: what is left is where both overlap.",
+            "3/8 in",
+        ),
+        key(
+            "side",
+            Takes::OneOf(&["top", "bottom", "left", "right"]),
+            "needed",
+            "At which side of the label.",
+            "top",
+        ),
+        key(
+            "held with",
+            Takes::Words,
+            "",
+            "What holds the label in the punch.",
+            "a slip of paper",
+        ),
+    ],
+};
+
 pub(super) static MAT: Group = Group {
     name: "mat",
     a: "a mat",
     keys: &[
-        key("of", Takes::Name("paper"), "needed", "What it is cut from.", "slate"),
-        key("border", Takes::Length, "needed", "How much shows all round.", "1/16 in"),
+        key(
+            "of",
+            Takes::Name("paper"),
+            "needed",
+            "What it is cut or punched from.",
+            "slate",
+        ),
+        key(
+            "border",
+            Takes::Length,
+            "needed if it is cut, else 1/16 in or 1.5 mm",
+            "How much shows all round, or is wanted if it is punched.",
+            "1/16 in",
+        ),
+        key(
+            "punched with",
+            Takes::Name("tool"),
+            "it is cut",
+            "The punch that makes it.",
+            "tag",
+        ),
+        key(
+            "halved",
+            Takes::OneOf(&["top and bottom", "left and right"]),
+            "it stays whole",
+            "Into which halves a punched mat is cut.",
+            "top and bottom",
+        ),
+        key(
+            "slid",
+            Takes::OneOf(&["together", "apart"]),
+            "as the border takes",
+            "Which way the halves are slid.",
+            "together",
+        ),
     ],
 };
 

@@ -83,6 +83,13 @@ pub(super) static PROJECT: Group = Group {
             "{name: The harvest table, reach: the note on the tea urn}",
         ),
         key(
+            "use",
+            Takes::WordsOrList,
+            "",
+            "Files in this folder or below it with papers, bases and tools of yours.",
+            "my-supplies.yaml",
+        ),
+        key(
             "papers",
             Takes::Named("paper"),
             "",
@@ -158,6 +165,42 @@ pub(super) static PROJECT: Group = Group {
             "",
             "Tips for the whole set.",
             "[Cut all first.]",
+        ),
+    ],
+};
+
+pub(super) static SUPPLIES: Group = Group {
+    name: "supplies",
+    a: "a file that is used",
+    keys: &[
+        key(
+            "unit",
+            Takes::OneOf(&["in", "mm"]),
+            "none",
+            "What a number without a unit means in this file.",
+            "in",
+        ),
+        key("use", Takes::WordsOrList, "", "Further files.", "my-papers.yaml"),
+        key(
+            "papers",
+            Takes::Named("paper"),
+            "",
+            "Papers; those that a description names are taken over.",
+            "{oat: {kind: cardstock, sheet: letter}}",
+        ),
+        key(
+            "bases",
+            Takes::Named("base"),
+            "",
+            "Card bases, likewise.",
+            "{note: {format: a2-us, bought: {pack: 12}}}",
+        ),
+        key(
+            "tools",
+            Takes::Named("tool"),
+            "",
+            "Tools, likewise; of those that needn't be named, the first of each kind.",
+            "{scissors: {kind: scissors}}",
         ),
     ],
 };

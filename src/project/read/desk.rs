@@ -2,7 +2,7 @@
 //!
 //! A value that can't be read is noted and is `None`; reading goes on.
 
-use crate::diag::{Diagnostic, Rule, rules};
+use crate::diag::{self, Diagnostic, Rule, rules};
 use crate::geom::{Length, LengthFault, Size, SizeFault, Unit};
 use crate::project::Text;
 use crate::project::read::faults;
@@ -20,6 +20,8 @@ pub(crate) struct Desk<'a> {
     pub(crate) sources: &'a Sources,
     /// What a bare number means, if the description says so.
     pub(crate) unit: Option<Unit>,
+    /// The same for files that the description uses, by their index.
+    pub(crate) shared_units: Vec<(u16, Option<Unit>)>,
     /// The unit of the first length that was read.
     pub(crate) first: Option<Unit>,
     /// Everything that was noted.
@@ -43,7 +45,20 @@ pub(crate) enum Way {
 
 impl<'a> Desk<'a> {
     pub(crate) fn new(sources: &'a Sources) -> Self {
-        Self { sources, unit: None, first: None, notes: Vec::new(), failed: false }
+        Self {
+            sources,
+            unit: None,
+            shared_units: Vec::new(),
+            first: None,
+            notes: Vec::new(),
+            failed: false,
+        }
+    }
+
+    /// What a bare number means at a place.
+    fn unit_at(&self, site: Site) -> Option<Unit> {
+        let shared = self.shared_units.iter().find(|(file, _)| *file == site.file);
+        shared.map_or(self.unit, |(_, unit)| *unit)
     }
 
     /// The unit that messages are written in.
@@ -221,7 +236,7 @@ impl<'a> Desk<'a> {
     }
 
     pub(crate) fn length_in(&mut self, text: &str, site: Site) -> Option<Length> {
-        match Length::parse_in(text, self.unit) {
+        match Length::parse_in(text, self.unit_at(site)) {
             Ok((length, unit)) => {
                 self.first.get_or_insert(unit);
                 Some(length)
@@ -271,7 +286,7 @@ impl<'a> Desk<'a> {
     }
 
     pub(crate) fn size_in(&mut self, text: &str, site: Site) -> Option<Size> {
-        match Size::parse_in(text, self.unit) {
+        match Size::parse_in(text, self.unit_at(site)) {
             Ok((size, unit)) => {
                 self.first.get_or_insert(unit);
                 if Length::ZERO < size.width && Length::ZERO < size.height {
@@ -329,29 +344,17 @@ impl<'a> Desk<'a> {
 
     /// The word that is most likely meant, if one is near enough.
     ///
-    /// Looks only while few notes were made and among the first words, so that a
-    /// file full of slips takes no longer than one with a few.
+    /// Looks only while few notes were made, so that a file full of slips takes no
+    /// longer than one with a few.
     pub(crate) fn near<'w>(
         &self,
         written: &str,
         words: impl Iterator<Item = &'w str>,
     ) -> Option<&'w str> {
-        if 60 < written.len() || MOST_GUESSES < self.notes.len() {
+        if MOST_GUESSES < self.notes.len() {
             return None;
         }
-        let written = written.to_lowercase();
-        words
-            .take(2000)
-            .filter(|word| word.len() <= 60)
-            .map(|word| {
-                (strsim::damerau_levenshtein(&written, &word.to_lowercase()), word)
-            })
-            .min_by_key(|(distance, _)| *distance)
-            .filter(|(distance, word)| {
-                let longer = word.chars().count().max(written.chars().count());
-                distance * 2 < longer && *distance <= 1 + longer / 5
-            })
-            .map(|(_, word)| word)
+        diag::near(written, words)
     }
 }
 

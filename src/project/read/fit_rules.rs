@@ -1,11 +1,12 @@
 //! Rules across several values, one function each: what fits into what.
 
 use crate::diag::{Diagnostic, rules};
-use crate::geom::{Length, Size};
+use crate::geom::{self, Length, Shape, Size, Unit};
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::{Draft, at};
 use crate::project::{
-    BaseFrom, Paper, PaperKind, PatternOn, Runs, Stock, StockSheet, ToolKind,
+    BaseFrom, Outline, Paper, PaperKind, PatternOn, Runs, Stock, StockSheet, ToolId,
+    ToolKind,
 };
 use crate::source::Site;
 
@@ -67,7 +68,7 @@ fn pieces_fit_their_sheets(desk: &mut Desk<'_>, draft: &Draft) {
 }
 
 /// Which paper has a sheet that is large enough, or how large it must be.
-fn elsewhere(draft: &Draft, size: Size, unit: crate::geom::Unit) -> String {
+fn elsewhere(draft: &Draft, size: Size, unit: Unit) -> String {
     let large = draft.papers.iter().flatten().find(|paper| {
         matches!(&paper.stock, Stock::Sheets(_)) && too_large(size, paper, true).is_none()
     });
@@ -111,21 +112,43 @@ fn bases_fit_their_sheets(desk: &mut Desk<'_>, draft: &Draft) {
 fn greetings_fit_their_labels(desk: &mut Desk<'_>, draft: &Draft) {
     for greeting in draft.greetings.iter().flatten() {
         let Some(stamped) = greeting.stamped else { continue };
-        let label = greeting.label.outline.size;
-        if stamped.fits(label) {
+        let Outline { shape, size: label } = greeting.label.outline;
+        if geom::holds(shape, label, stamped) {
             continue;
         }
         let unit = desk.shown();
-        let (name, stamped, shape) =
-            (quote(&greeting.name.words), stamped.show(unit), label.show(unit));
+        let name = quote(&greeting.name.words);
+        // Words so high may be so wide, if at all.
+        let room = geom::widest(shape, label, stamped.height);
+        let mark = match unit {
+            Unit::Inch => Length::inch(1, 16),
+            Unit::Mm => Length::MM,
+        };
+        let room = Length::from_units(room.units() - room.units() % mark.units());
+        let help = match room {
+            Length::ZERO => "take a larger label, or a smaller stamp".to_owned(),
+            room => format!(
+                "words as high as these may be {} wide; take a larger label, or a smaller stamp",
+                room.show(unit)
+            ),
+        };
+        let (stamped, left) = (stamped.show(unit), label.show(unit));
+        let what = match (greeting.narrowed.is_some(), shape) {
+            (true, _) => format!("after its second pass the label is {left}"),
+            (_, Shape::Rectangle) => format!("the label is {left}"),
+            _ => format!("the label is {left}, less at its corners"),
+        };
         desk.note(
             Diagnostic::new(
                 &rules::GREETING_LARGER_THAN_LABEL,
                 greeting.name.site,
-                format!("the words of {name} are {stamped}; the label is {shape}"),
+                format!("the words of {name} are {stamped}; {what}"),
             )
-            .label(greeting.label.site, "the label")
-            .help("take a larger label, or a smaller stamp"),
+            .label(
+                greeting.narrowed.as_ref().map_or(greeting.label.site, |it| it.site),
+                "the label",
+            )
+            .help(help),
         );
     }
 }
@@ -133,9 +156,17 @@ fn greetings_fit_their_labels(desk: &mut Desk<'_>, draft: &Draft) {
 fn labels_fit_their_paper(desk: &mut Desk<'_>, draft: &Draft) {
     for greeting in draft.greetings.iter().flatten() {
         let Some(paper) = at(&draft.papers, greeting.of.0) else { continue };
-        let label = greeting.label.outline.size;
-        let border = greeting.mat.map_or(Length::ZERO, |mat| mat.border) * 2;
-        let mat = Size::new(label.width + border, label.height + border);
+        let punched = |tool: Option<ToolId>| match at(&draft.tools, tool?.0)?.kind {
+            ToolKind::Punch(punch) => Some(punch.outline.size),
+            _ => None,
+        };
+        let Size { width, height } = greeting.label.outline.size;
+        let mat = greeting.mat.map_or(greeting.label.outline.size, |mat| {
+            let around =
+                Size::new(width + mat.shows.width * 2, height + mat.shows.height * 2);
+            punched(mat.punched.map(|it| it.with)).unwrap_or(around)
+        });
+        let label = punched(greeting.label.punch).unwrap_or(greeting.label.outline.size);
         let rows: [(Option<&Paper>, Size, Site); 2] = [
             (Some(paper), label, greeting.label.site),
             (

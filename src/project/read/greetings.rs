@@ -7,9 +7,8 @@ use crate::project::read::draft::{Draft, at};
 use crate::project::read::shape::name_of;
 use crate::project::read::tools::{SHAPES, of_kind};
 use crate::project::tree::{Entry, Node, Value};
-use crate::project::{
-    Greeting, Label, LabelMat, Outline, PaperId, Text, ToolId, ToolKind,
-};
+use crate::project::read::mats::{self, Pass, RawMat};
+use crate::project::{Greeting, Label, Outline, PaperId, Text, ToolId, ToolKind};
 
 /// The most greetings that are read.
 const MOST: usize = 1000;
@@ -23,7 +22,8 @@ struct Raw<'n> {
     ink: Option<ToolId>,
     label: Option<Label>,
     of: Option<PaperId>,
-    mat: Option<LabelMat>,
+    narrowed: Option<Option<Pass>>,
+    mat: Option<Option<RawMat>>,
     like: Option<usize>,
     /// Something in it is at fault, and noted.
     noted: bool,
@@ -57,12 +57,13 @@ fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
     let ink = keys.get("ink").and_then(|node| ink(desk, node, draft));
     let label = keys.get("label").and_then(|node| label(desk, node, draft));
     let of = keys.get("of").and_then(|node| desk.resolve(node, &draft.paper_names));
-    let mat = keys.get("mat").and_then(|node| mat(desk, node, draft));
+    let narrowed = keys.get("narrowed").map(|node| mats::pass(desk, node));
+    let mat = keys.get("mat").map(|node| mats::raw(desk, node, draft));
     let like =
         keys.get("like").and_then(|node| desk.resolve(node, &draft.greeting_names));
     let noted = before < desk.notes.len();
     let of = of.map(PaperId);
-    Raw { entry, words, stamped, stamps, ink, label, of, mat, like, noted }
+    Raw { entry, words, stamped, stamps, ink, label, of, narrowed, mat, like, noted }
 }
 
 /// An ink pad, or a pen to write with.
@@ -87,14 +88,6 @@ fn label(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Label> {
     let shape = shape.map_or(Shape::Rectangle, |index| SHAPES[index].1);
     let size = desk.need(&keys, "cut").and_then(|node| desk.size(node))?;
     Some(Label { outline: Outline { shape, size }, punch: None, site })
-}
-
-fn mat(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<LabelMat> {
-    let keys = desk.open(node, node.site, "mat");
-    let of =
-        desk.need(&keys, "of").and_then(|node| desk.resolve(node, &draft.paper_names));
-    let border = desk.need(&keys, "border").and_then(|node| desk.some_length(node));
-    Some(LabelMat { of: PaperId(of?), border: border?, site: node.site })
 }
 
 /// Looks up in other greetings what a greeting doesn't say itself.
@@ -147,6 +140,11 @@ fn settle(
         }
         return None;
     };
+    // What was noted where it stands is not noted again here.
+    let pass = chain.iter().find_map(|it| it.narrowed.clone()).flatten();
+    let (label, narrowed) = mats::narrow(desk, label, pass)?;
+    let mat = chain.iter().find_map(|it| it.mat.clone()).flatten();
+    let mat = mat.and_then(|mat| mats::settle(desk, &mat, label.outline.size));
     Some(Greeting {
         name: name_of(raw.entry),
         words: words.clone(),
@@ -155,6 +153,7 @@ fn settle(
         ink: chain.iter().find_map(|it| it.ink),
         label,
         of,
-        mat: chain.iter().find_map(|it| it.mat),
+        narrowed,
+        mat,
     })
 }

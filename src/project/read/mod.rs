@@ -11,11 +11,13 @@ mod faults;
 mod fit_rules;
 mod greetings;
 mod late;
+mod mats;
 mod papers;
 mod pieces;
 mod place;
 mod places;
 mod shape;
+mod shared;
 mod sound;
 mod tools;
 mod use_rules;
@@ -23,10 +25,10 @@ mod ways;
 mod whole;
 
 use crate::diag::{Diagnostic, Outcome, Rule, rules};
-use crate::geom::Unit;
 use crate::project::Project;
 use crate::project::read::desk::Desk;
 use crate::project::read::draft::Draft;
+use crate::project::read::shared::Shared;
 use crate::project::tree::{self, Grown, Node};
 use crate::source::{Folder, Site, Source, Sources};
 
@@ -53,11 +55,13 @@ pub struct Reading {
 
 /// Reads a description as [`read`] does, and keeps what is sound in a faulty one.
 pub fn read_all(source: Source, folder: &dyn Folder) -> Reading {
-    // No key names a file yet.
-    let _ = folder;
-    let sources = Sources { files: vec![source] };
+    let mut sources = Sources { files: vec![source] };
     let Grown { root, fault } = tree::grow(&sources.files[0], 0);
-    let (mut outcome, mut sound_cards) = meaning(&sources, &root);
+    let shared = match fault {
+        None => shared::open(&mut sources, folder, &root),
+        Some(_) => Shared::default(),
+    };
+    let (mut outcome, mut sound_cards) = meaning(&sources, &root, shared);
     if let Some(fault) = fault {
         sound_cards = None;
         // What stands before the fault is read all the same, but only what it
@@ -86,14 +90,23 @@ fn stands_alone(rule: &Rule) -> bool {
     of_a_value || of_a_key.contains(&rule)
 }
 
-fn meaning(sources: &Sources, root: &Node) -> (Outcome<Project>, Option<Project>) {
+fn meaning(
+    sources: &Sources,
+    root: &Node,
+    mut shared: Shared,
+) -> (Outcome<Project>, Option<Project>) {
     let mut desk = Desk::new(sources);
+    for note in std::mem::take(&mut shared.notes) {
+        desk.note(note);
+    }
+    let joined = match shared.trees.is_empty() {
+        true => None,
+        false => Some(shared::joined(&mut desk, root, &shared)),
+    };
+    let root = joined.as_ref().unwrap_or(root);
     let keys = desk.open(root, Site { end: root.site.start, ..root.site }, "project");
-    desk.unit =
-        keys.get("unit").and_then(|node| match desk.one_of(node, &["in", "mm"])? {
-            0 => Some(Unit::Inch),
-            _ => Some(Unit::Mm),
-        });
+    desk.unit = keys.get("unit").and_then(|node| shared::unit(&mut desk, node));
+    let _ = desk.all_words(keys.get("use"));
     let mut draft = Draft { site: root.site, ..Draft::default() };
     whole::read(&mut desk, &keys, &mut draft);
     papers::read(&mut desk, keys.get("papers"), &mut draft);

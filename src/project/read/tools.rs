@@ -1,7 +1,7 @@
 //! Tools, and what is used up.
 
 use crate::diag::{Diagnostic, rules};
-use crate::geom::{Length, Shape, Size, Unit};
+use crate::geom::{Length, MOST_OUTLINE, Shape, Size, Unit};
 use crate::project::keys;
 use crate::project::read::desk::{Desk, either, quote};
 use crate::project::read::draft::{Draft, at};
@@ -123,6 +123,15 @@ fn punch(desk: &mut Desk<'_>, keys: &Keys<'_>) -> Option<ToolKind> {
     let node = desk.need(keys, "outline")?;
     let (text, _) = desk.raw(node)?;
     let outline = outline(desk, text, node.site)?;
+    if MOST_OUTLINE < outline.size.long() {
+        desk.fault(
+            &rules::OUT_OF_RANGE,
+            node.site,
+            format!("no punch cuts out more than {}", MOST_OUTLINE.show(desk.shown())),
+            "look for a wrong unit or a missing sign",
+        );
+        return None;
+    }
     Some(ToolKind::Punch(Punch { outline, reach, takes_strips }))
 }
 
