@@ -8,6 +8,7 @@ mod args;
 mod cuts;
 mod files;
 mod formats;
+mod languages;
 mod make;
 mod notes;
 mod plain;

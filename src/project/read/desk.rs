@@ -22,6 +22,8 @@ pub(crate) struct Desk<'a> {
     pub(crate) unit: Option<Unit>,
     /// The unit of the first length that was read.
     pub(crate) first: Option<Unit>,
+    /// The language of words that do not say theirs.
+    pub(crate) language: String,
     /// Everything that was noted.
     pub(crate) notes: Vec<Diagnostic>,
     /// Whether an error was noted.
@@ -43,7 +45,14 @@ pub(crate) enum Way {
 
 impl<'a> Desk<'a> {
     pub(crate) fn new(sources: &'a Sources) -> Self {
-        Self { sources, unit: None, first: None, notes: Vec::new(), failed: false }
+        Self {
+            sources,
+            unit: None,
+            first: None,
+            language: "en".to_owned(),
+            notes: Vec::new(),
+            failed: false,
+        }
     }
 
     /// The unit that messages are written in.
@@ -150,7 +159,7 @@ impl<'a> Desk<'a> {
                 "put all of the words in quotes if the `#` belongs to them",
             );
         }
-        Some(Text { words: words.to_owned(), site: node.site })
+        Some(Text { words: words.to_owned(), site: node.site, ..Text::default() })
     }
 
     /// Whether a `#` right after plain words looks as if it were meant.

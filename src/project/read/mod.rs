@@ -16,10 +16,13 @@ mod pieces;
 mod place;
 mod shape;
 mod sound;
+mod told;
 mod tools;
 mod use_rules;
 mod ways;
 mod whole;
+
+pub use told::is_language;
 
 use crate::diag::{Diagnostic, Outcome, Rule, rules};
 use crate::geom::Unit;

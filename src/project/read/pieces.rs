@@ -6,7 +6,7 @@ use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::Draft;
 use crate::project::read::shape::{Keys, name_of};
 use crate::project::tree::{Entry, Node, Value};
-use crate::project::{PaperId, PatternOn, Piece};
+use crate::project::{PaperId, PatternOn, Piece, Text};
 use crate::source::Site;
 
 /// The most pieces that are read.
@@ -15,6 +15,7 @@ const MOST: usize = 10_000;
 /// A piece as it is described, before others are looked at.
 struct Raw<'n> {
     entry: &'n Entry,
+    name: Text,
     of: Option<PaperId>,
     size: Option<RawSize>,
     pattern: Option<PatternOn>,
@@ -67,6 +68,7 @@ fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
     let count = keys.get("count").and_then(|node| desk.count(node, 1, 10_000));
     Raw {
         entry,
+        name: desk.printed(name_of(entry), &keys),
         of: of.flatten().map(PaperId),
         size: size.flatten(),
         pattern: pattern(desk, &keys),
@@ -145,7 +147,7 @@ fn settle(
         return None;
     };
     Some(Piece {
-        name: name_of(raw.entry),
+        name: raw.name.clone(),
         of,
         size,
         size_site: site,
