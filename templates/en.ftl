@@ -747,9 +747,24 @@ place-beyond = { $side ->
     [right] { $gap } to the right of the { $of }
    *[bottom] { $gap } below the { $of }
 }
-place-straddling = its middle on the { $edge } of the { $of }
-place-level-with = flush with the { $edge } of the { $of }
-place-within = { $inset } from the { $edge } of the { $of }
+place-straddling = { $side ->
+    [left] its middle on the left edge of the { $of }
+    [top] its middle on the top edge of the { $of }
+    [right] its middle on the right edge of the { $of }
+   *[bottom] its middle on the bottom edge of the { $of }
+}
+place-level-with = { $side ->
+    [left] flush with the left edge of the { $of }
+    [top] flush with the top edge of the { $of }
+    [right] flush with the right edge of the { $of }
+   *[bottom] flush with the bottom edge of the { $of }
+}
+place-within = { $side ->
+    [left] { $inset } from the left edge of the { $of }
+    [top] { $inset } from the top edge of the { $of }
+    [right] { $inset } from the right edge of the { $of }
+   *[bottom] { $inset } from the bottom edge of the { $of }
+}
 
 trim-flush = Open the card. From the inside, trim what hangs over of the { $what } flush with the base.
 inside-open = Open the card. This goes on the { $half ->

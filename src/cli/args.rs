@@ -83,6 +83,10 @@ pub(crate) struct Make {
     /// The units that lengths are given in [default: the description's].
     #[arg(long, value_enum, value_name = "UNITS")]
     pub(crate) units: Option<UnitsName>,
+    /// The language, or several with commas between: one PDF each [default: the
+    /// description's].
+    #[arg(long, value_name = "TAG", value_delimiter = ',', value_parser = language)]
+    pub(crate) language: Vec<String>,
     /// Where to write the PDF [default: NAME-READER.pdf in this folder].
     #[arg(short, long, value_name = "FILE")]
     pub(crate) output: Option<PathBuf>,
@@ -223,4 +227,13 @@ pub(crate) enum PdfKind {
     Tagged,
     /// Without tags, as PDF/A-1b wants it (PDF 1.4).
     Archive,
+}
+
+/// The short name of a language, such as `de` or `pt-BR`.
+fn language(text: &str) -> Result<String, String> {
+    if crate::project::is_language(text) {
+        Ok(text.to_owned())
+    } else {
+        Err("write the short name of a language, such as `en` or `pt-BR`".to_owned())
+    }
 }

@@ -3,13 +3,15 @@
 use std::path::PathBuf;
 
 use crate::cli::args::{Check, Ink, Make, PageName, PdfKind, UnitsName};
+use crate::cli::files::{self, DiskFolder};
 use crate::cli::notes::{self, Planned};
-use crate::cli::{Failure, Halt, Streams, files};
+use crate::cli::{Failure, Halt, Streams, languages};
 use crate::diag::Diagnostic;
 use crate::geom::Unit;
 use crate::handout::{self, Template};
 use crate::layout::{self, PageSetup, PageSize, Press};
 use crate::pdf::{self, Flavour, PdfInfo};
+use crate::project::Text;
 use crate::words::Units;
 
 /// Makes a handout and writes it, or nothing.
@@ -23,7 +25,6 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
         UnitsName::Mm => Units::Only(Unit::Mm),
         UnitsName::Both => Units::Both(project.unit),
     });
-    let document = handout::write(&project, &plan, &template, handout::Options { units });
     let setup = PageSetup {
         size: asked
             .page
@@ -31,35 +32,60 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
         large_print: asked.large_print,
         gray: asked.ink == Ink::Gray,
     };
-    let mut press = Press::new();
-    let laid = layout::lay_out(&mut press, &document, &setup);
-    notes.extend(laid.notes);
+    let folder = DiskFolder::around(&asked.described.description);
+    let (library, faults) = languages::library(&project, &folder);
+    notes.extend(faults);
+    let mut press = Press::with(library);
+    let wanted = languages::wanted(&asked.language, &project);
+    let mut handouts = Vec::new();
+    for language in &wanted {
+        let options = handout::Options { units, language: Some(language) };
+        let document = handout::write(&project, &plan, &template, options);
+        let laid = layout::lay_out(&mut press, &document, &setup);
+        let more = languages::notes(&project, language).into_iter().chain(laid.notes);
+        for note in more {
+            if !notes.iter().any(|it| same_note(it, &note)) {
+                notes.push(note);
+            }
+        }
+        handouts.extend(laid.value.map(|laid| (language, laid)));
+    }
     let faulty = notes.iter().any(Diagnostic::is_error);
     notes::write(&notes, &sources, asked.described.messages, streams);
-    let Some(laid) = laid.value.filter(|_| !faulty) else {
+    if faulty || handouts.len() < wanted.len() {
         return Err(Halt::Description);
-    };
-    let info = PdfInfo {
-        author: project.handed_out_by.as_ref().map(|it| it.name.words.clone()),
-        subject: project.about.as_ref().map(|it| it.words.clone()),
-        flavour: match asked.pdf {
-            PdfKind::Tagged => Flavour::Tagged,
-            PdfKind::Archive => Flavour::Archive1b,
-        },
-    };
-    let bytes = pdf::write(&laid, press.library(), &info).map_err(|fault| Failure {
-        message: format!("the PDF can't be made: {fault}"),
-        hint: "this is a fault in leafwright; please report it".to_owned(),
-    })?;
-    let output = asked.output.clone().unwrap_or_else(|| {
+    }
+    let usual = || {
         let stem = asked.described.description.file_stem();
         let stem = stem.map_or_else(|| "handout".into(), |it| it.to_string_lossy());
         PathBuf::from(format!("{stem}-{name}.pdf"))
-    });
-    files::write_whole(&output, &bytes)?;
-    let pages = laid.pages.len();
-    let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
-    streams.say(&format!("{}: {pages}\n", output.display()))?;
+    };
+    // All are made before the first is written.
+    let mut files = Vec::new();
+    for (language, laid) in handouts {
+        let told = |text: &Text| text.told_in(language).0.to_owned();
+        let info = PdfInfo {
+            author: project.handed_out_by.as_ref().map(|it| told(&it.name)),
+            subject: project.about.as_ref().map(told),
+            flavour: match asked.pdf {
+                PdfKind::Tagged => Flavour::Tagged,
+                PdfKind::Archive => Flavour::Archive1b,
+            },
+        };
+        let bytes = pdf::write(&laid, press.library(), &info).map_err(|fault| Failure {
+            message: format!("the PDF can't be made: {fault}"),
+            hint: "this is a fault in leafwright; please report it".to_owned(),
+        })?;
+        let named = asked.output.is_none() && *language != project.language;
+        let suffix = (named || wanted.len() > 1).then_some(language.as_str());
+        let output = asked.output.clone().unwrap_or_else(usual);
+        files.push((languages::file_for(&output, suffix), bytes, laid.pages.len()));
+    }
+    for (output, bytes, pages) in files {
+        files::write_whole(&output, &bytes)?;
+        let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
+        streams.say(&format!("{}: {pages}\n", output.display()))?;
+    }
     Ok(())
 }
 
@@ -68,6 +94,7 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
     // Readers differ in who cuts; what is wrong for any of them is said once.
     let mut said: Vec<Diagnostic> = Vec::new();
     let mut sources = None;
+    let folder = DiskFolder::around(&asked.described.description);
     let read = notes::read(&asked.described)?;
     for reader in read.readers() {
         let planned = read.planned(&asked.described, reader, streams)?;
@@ -76,10 +103,16 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
                 said.push(note);
             }
         }
+        let (_, faults) = languages::library(&planned.project, &folder);
+        said.extend(faults.into_iter().filter(|_| sources.is_none()));
         sources = Some(planned.sources);
     }
+    let faulty = said.iter().any(Diagnostic::is_error);
     if let Some(sources) = sources {
         notes::write(&said, &sources, asked.described.messages, streams);
+    }
+    if faulty {
+        return Err(Halt::Description);
     }
     streams.say(&format!("{}: all is well\n", asked.described.description.display()))?;
     Ok(())

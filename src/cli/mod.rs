@@ -9,6 +9,7 @@ mod cuts;
 mod files;
 mod formats;
 mod help;
+mod languages;
 mod make;
 mod new;
 mod notes;

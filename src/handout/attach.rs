@@ -177,16 +177,16 @@ impl Writer<'_> {
             ),
             Along::Straddling { of, side, .. } => self.say(
                 "place-straddling",
-                &[("edge", self.edge(side).into()), ("of", name(of).into())],
+                &[("side", Self::side(side).into()), ("of", name(of).into())],
             ),
             Along::Within { of, side, inset: Length::ZERO, .. } => self.say(
                 "place-level-with",
-                &[("edge", self.edge(side).into()), ("of", name(of).into())],
+                &[("side", Self::side(side).into()), ("of", name(of).into())],
             ),
             Along::Within { of, side, inset, .. } => self.say(
                 "place-within",
                 &[
-                    ("edge", self.edge(side).into()),
+                    ("side", Self::side(side).into()),
                     ("of", name(of).into()),
                     ("inset", self.words.length(inset).into()),
                 ],

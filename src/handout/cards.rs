@@ -102,7 +102,7 @@ fn figure(w: &Writer<'_>, half: Half<'_>) -> Figure {
 
 /// The layers one above the other, as they go onto the base.
 fn apart(w: &Writer<'_>, half: Half<'_>) -> Figure {
-    let card = w.project.cards[half.card.0].name.words.clone();
+    let card = w.bare(&w.project.cards[half.card.0].name);
     let names = half.sets.iter().map(|it| w.placed_name(it.what)).collect();
     let values = [("card", card.into()), ("layers", plain(&w.list(names)).into())];
     Figure {

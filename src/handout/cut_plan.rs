@@ -274,7 +274,7 @@ fn table(w: &Writer<'_>, cut: &PaperCut) -> Table {
         }
         row
     };
-    let paper = w.project.papers[cut.paper.0].name.words.clone();
+    let paper = w.bare(&w.project.papers[cut.paper.0].name);
     Table {
         summary: w.say("parts-summary", &[("paper", paper.into())]),
         rows: cut.parts.iter().map(row).collect(),

@@ -97,7 +97,7 @@ pub(super) fn alt(w: &Writer<'_>, half: Half<'_>) -> String {
         w.say("front-alt-layer", &[("name", name.into()), ("place", place.into())])
     });
     let layers = layers.collect::<Vec<_>>().join(&w.say("list-semicolon", &[]));
-    let name = w.project.cards[half.card.0].name.words.clone();
+    let name = w.bare(&w.project.cards[half.card.0].name);
     let values = [
         ("what", half.what.into()),
         ("card", name.into()),
@@ -166,14 +166,14 @@ fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
 fn label(w: &Writer<'_>, set: &Set) -> Mark {
     let (of, name) = match set.what {
         Placed::Piece(piece) => {
-            (Some(PartOf::Piece(piece)), w.project.pieces[piece.0].name.words.clone())
+            (Some(PartOf::Piece(piece)), w.bare(&w.project.pieces[piece.0].name))
         }
         Placed::Late(late, at) => {
-            (None, w.project.late_cuts[late.0].makes[at].name.words.clone())
+            (None, w.bare(&w.project.late_cuts[late.0].makes[at].name))
         }
         Placed::Greeting(greeting) => (
             Some(PartOf::Label(greeting)),
-            w.project.greetings[greeting.0].words.words.clone(),
+            w.bare(&w.project.greetings[greeting.0].words),
         ),
     };
     match of.and_then(|it| w.part(it)) {

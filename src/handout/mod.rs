@@ -34,9 +34,12 @@ use crate::words::{Units, Words};
 
 /// What a reader may choose for her copy.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Options {
+pub struct Options<'a> {
     /// The units that lengths are printed in; the project's own if left out.
     pub units: Option<Units>,
+    /// The language that it is written in, as in BCP 47; the project's own if left
+    /// out.
+    pub language: Option<&'a str>,
 }
 
 /// Writes a handout.
@@ -44,11 +47,12 @@ pub fn write(
     project: &Project,
     plan: &Plan,
     template: &Template,
-    options: Options,
+    options: Options<'_>,
 ) -> Document {
     let units = options.units.unwrap_or(Units::Only(project.unit));
-    let words = Words::load(&project.language, units);
-    let w = &Writer { project, plan, template, words: &words };
+    let language = options.language.unwrap_or(&project.language);
+    let words = Words::load(language, units);
+    let w = &Writer { project, plan, template, words: &words, language };
     let mut sections = Vec::new();
     for (at, wanted) in template.sections.iter().enumerate() {
         let mut written = section(w, wanted);
@@ -65,7 +69,7 @@ pub fn write(
         sections.extend(written);
     }
     Document {
-        title: project.title.words.clone(),
+        title: w.bare(&project.title),
         language: words.language().to_owned(),
         foot: foot(w),
         sections,

@@ -90,8 +90,8 @@ impl Writer<'_> {
     /// The shortest name for a drawing, where the letter stands already.
     pub(super) fn part_short(&self, part: &Part) -> String {
         match part.of {
-            PartOf::Piece(piece) => self.project.pieces[piece.0].name.words.clone(),
-            PartOf::Base(base) => self.project.bases[base.0].name.words.clone(),
+            PartOf::Piece(piece) => self.bare(&self.project.pieces[piece.0].name),
+            PartOf::Base(base) => self.bare(&self.project.bases[base.0].name),
             PartOf::Label(_) | PartOf::LabelMat(_) => plain(&self.part_name(part)),
         }
     }
@@ -123,8 +123,9 @@ impl Writer<'_> {
             _ => return name,
         };
         let kind = self.say("tool-kind", &[("kind", kind.into())]);
-        let known =
-            kind.split(' ').any(|word| tool.name.words.split(' ').any(|it| it == word));
+        let called = self.bare(&tool.name).to_lowercase();
+        let known = |word: &str| called.split(' ').any(|it| it == word.to_lowercase());
+        let known = kind.split(' ').any(known);
         if known && !matches!(tool.kind, ToolKind::StampSet | ToolKind::InkPad) {
             return name;
         }

@@ -14,6 +14,8 @@ pub(super) struct Writer<'a> {
     pub(super) plan: &'a Plan,
     pub(super) template: &'a Template,
     pub(super) words: &'a Words,
+    /// The language that the user's words are wanted in, as in BCP 47.
+    pub(super) language: &'a str,
 }
 
 /// What is put in place of a name in a message.
@@ -135,15 +137,21 @@ impl<'a> Writer<'a> {
 
     /// Words that the user wrote.
     pub(super) fn user(&self, text: &project::Text) -> Text {
-        let lang = (self.project.language != self.words.language())
-            .then(|| self.project.language.clone());
+        let (words, lang) = text.told_in(self.language);
+        let lang = lang.unwrap_or(&self.project.language);
+        let lang = (lang != self.words.language()).then(|| lang.to_owned());
         let site = Some(text.site);
-        vec![Inline { lang, site, ..Inline::plain(text.words.clone()) }]
+        vec![Inline { lang, site, ..Inline::plain(words) }]
+    }
+
+    /// Words that the user wrote, without where and in which language.
+    pub(super) fn bare(&self, text: &project::Text) -> String {
+        text.told_in(self.language).0.to_owned()
     }
 
     /// Words that the user wrote, in quotes.
     pub(super) fn quoted(&self, text: &project::Text) -> Text {
-        let words = self.words.quoted(&text.words);
+        let words = self.words.quoted(text.told_in(self.language).0);
         let mut quoted = self.user(text);
         for inline in &mut quoted {
             inline.text.clone_from(&words);

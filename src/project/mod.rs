@@ -10,6 +10,7 @@ mod model;
 mod read;
 mod stock;
 mod syntax;
+mod told;
 mod tree;
 
 pub use card::*;
@@ -17,3 +18,5 @@ pub use cutting::*;
 pub use model::*;
 pub use read::{Reading, read, read_all};
 pub use stock::*;
+pub use told::{Told, primary, untold};
+pub use read::is_language;

@@ -1,14 +1,19 @@
 //! The project as a whole.
 
 use crate::geom::Unit;
-use crate::project::{Base, Card, Greeting, LateCut, OwnCutting, Paper, Piece, Tool};
+use crate::project::{
+    Base, Card, Greeting, LateCut, OwnCutting, Paper, Piece, Told, Tool,
+};
 use crate::source::Site;
 
 /// Words that the user wrote, and where.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
 pub struct Text {
-    /// The words, as they are to be printed.
+    /// The words; of several languages those that were written first. A name is
+    /// the one by which the description knows the thing.
     pub words: String,
+    /// The words as they are to be printed, where their language was said.
+    pub told: Vec<Told>,
     /// Where they stand.
     pub site: Site,
 }
@@ -22,6 +27,9 @@ pub struct Project {
     pub about: Option<Text>,
     /// Language of the printed words, as in BCP 47: `en`, `de`.
     pub language: String,
+    /// Every language that the description asks for, the first of them `language`;
+    /// none if it says nothing.
+    pub languages: Vec<Text>,
     /// Printed in the foot, so that an old printout is known as one.
     pub edition: Option<Text>,
     /// Whom a reader can ask.
@@ -56,6 +64,8 @@ pub struct Project {
     pub cut_by: Vec<CutBy>,
     /// Tips for the whole set.
     pub tips: Vec<Text>,
+    /// Paths of the fonts that are tried for characters that ours lack, in order.
+    pub fonts: Vec<Text>,
 }
 
 /// Whom a reader can ask when something is missing or unclear.

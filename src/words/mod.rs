@@ -3,6 +3,7 @@
 //! Sentences are Fluent messages in `templates/`; nothing else in the house holds
 //! a sentence for a maker.
 
+mod languages;
 mod measure;
 
 pub use measure::Units;
@@ -12,15 +13,14 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
 use crate::geom::{Length, Size, Unit};
-
-/// Each language there are words for, with its messages. The first stands in
-/// for languages that are missing.
-const LANGUAGES: &[(&str, &str)] = &[("en", include_str!("../../templates/en.ftl"))];
+use crate::words::languages::{LANGUAGES, Language};
 
 /// The words of one language, with the units that lengths are printed in.
 pub struct Words {
     language: &'static str,
     bundle: FluentBundle<FluentResource>,
+    /// The first language, for what has not been translated yet.
+    first: Option<FluentBundle<FluentResource>>,
     units: Units,
 }
 
@@ -31,20 +31,24 @@ impl Words {
     /// The words of a language as in BCP 47, such as `en` or `en-GB`; English if
     /// there are none.
     pub fn load(language: &str, units: Units) -> Self {
-        let primary = language.split('-').next().unwrap_or(language);
-        let (language, messages) = LANGUAGES
-            .iter()
-            .find(|(known, _)| known.eq_ignore_ascii_case(primary))
-            .unwrap_or(&LANGUAGES[0]);
-        let id = language.parse().unwrap_or_else(|_| LanguageIdentifier::default());
-        let mut bundle = FluentBundle::new_concurrent(vec![id]);
-        // The marks that isolate text of another direction would get printed.
-        bundle.set_use_isolating(false);
-        // A message with a fault is left out; the tests read every message.
-        let resource = FluentResource::try_new((*messages).to_owned())
-            .unwrap_or_else(|(resource, _)| resource);
-        bundle.add_resource_overriding(resource);
-        Self { language, bundle, units }
+        let first = &LANGUAGES[0];
+        let found = languages::find(language).unwrap_or(first);
+        Self {
+            language: found.tag,
+            bundle: bundle(found),
+            first: (found.tag != first.tag).then(|| bundle(first)),
+            units,
+        }
+    }
+
+    /// Whether there are words in a language, or in the one that it is a kind of.
+    pub fn has(language: &str) -> bool {
+        languages::find(language).is_some()
+    }
+
+    /// Every language that there are words in, as in BCP 47.
+    pub fn languages() -> impl Iterator<Item = &'static str> {
+        LANGUAGES.iter().map(|it| it.tag)
     }
 
     /// The language of these words, as in BCP 47.
@@ -60,10 +64,14 @@ impl Words {
     /// A message with its names filled in.
     ///
     /// Every message and every name is held against `templates/` by the tests; a
-    /// message that is missing all the same shows as its own name.
+    /// message that is missing all the same is said in English, or shows as its own
+    /// name.
     pub fn say(&self, message: &str, values: &[(&str, Value<'_>)]) -> String {
-        let pattern = self.bundle.get_message(message).and_then(|it| it.value());
-        let Some(pattern) = pattern else {
+        let bundles = std::iter::once(&self.bundle).chain(&self.first);
+        let mut patterns = bundles.filter_map(|bundle| {
+            Some((bundle, bundle.get_message(message).and_then(|it| it.value())?))
+        });
+        let Some((bundle, pattern)) = patterns.next() else {
             debug_assert!(false, "there is no message `{message}`");
             return message.to_owned();
         };
@@ -72,7 +80,7 @@ impl Words {
             named.set(*name, value.clone());
         }
         let mut faults = Vec::new();
-        let said = self.bundle.format_pattern(pattern, Some(&named), &mut faults);
+        let said = bundle.format_pattern(pattern, Some(&named), &mut faults);
         debug_assert!(faults.is_empty(), "`{message}`: {faults:?}");
         said.into_owned()
     }
@@ -129,4 +137,17 @@ impl Words {
         };
         number.replace('.', &self.say("decimal-sign", &[]))
     }
+}
+
+/// The messages of a language, ready to be filled in.
+fn bundle(language: &Language) -> FluentBundle<FluentResource> {
+    let id = language.tag.parse().unwrap_or_else(|_| LanguageIdentifier::default());
+    let mut bundle = FluentBundle::new_concurrent(vec![id]);
+    // The marks that isolate text of another direction are set by the layout.
+    bundle.set_use_isolating(false);
+    // A message with a fault is left out; the tests read every message.
+    let resource = FluentResource::try_new(language.messages.to_owned())
+        .unwrap_or_else(|(resource, _)| resource);
+    bundle.add_resource_overriding(resource);
+    bundle
 }

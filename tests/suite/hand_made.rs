@@ -15,7 +15,7 @@ pub(crate) fn size(width: i64, height: i64) -> Size {
 }
 
 pub(crate) fn text(words: &str) -> Text {
-    Text { words: words.into(), site: Site::default() }
+    Text { words: words.into(), ..Text::default() }
 }
 
 /// A project with one plain paper of 12 x 12 in and a bought base of 4 1/4 x
@@ -25,6 +25,8 @@ pub(crate) fn project() -> Project {
         title: text("A set"),
         about: None,
         language: "en".into(),
+        languages: Vec::new(),
+        fonts: Vec::new(),
         edition: None,
         handed_out_by: None,
         unit: Unit::Inch,

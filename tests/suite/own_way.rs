@@ -37,7 +37,7 @@ fn site(start: u32) -> Site {
 }
 
 fn text(words: &str, at: u32) -> Text {
-    Text { words: words.into(), site: site(at) }
+    Text { words: words.into(), site: site(at), ..Text::default() }
 }
 
 /// Four pieces on 8 x 8 in: 5 1/2 x 2, two 5 1/2 x 1 1/4, two 2 3/4 x 3 1/2 and

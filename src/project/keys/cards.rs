@@ -1,6 +1,6 @@
 //! The keys of pieces, greetings, cards and layers.
 
-use crate::project::keys::{Group, Takes, key};
+use crate::project::keys::{Group, PRINTED, Takes, key};
 
 /// For keys that another thing of the kind may say.
 const UNLESS_LIKE: &str = "needed, unless it is `like` another";
@@ -101,6 +101,7 @@ pub(super) static REGION: Group = Group {
             "How far it lies from the top edge.",
             "1 in",
         ),
+        PRINTED,
     ],
 };
 
@@ -167,20 +168,23 @@ pub(super) static LATE: Group = Group {
 pub(super) static PART: Group = Group {
     name: "part",
     a: "a part of a late cut",
-    keys: &[key(
-        "showing",
-        Takes::Words,
-        "the first face",
-        "The face that shows.",
-        "dots",
-    )],
+    keys: &[
+        key(
+            "showing",
+            Takes::Words,
+            "the first face",
+            "The face that shows.",
+            "dots",
+        ),
+        PRINTED,
+    ],
 };
 
 pub(super) static GREETING: Group = Group {
     name: "greeting",
     a: "a greeting",
     keys: &[
-        key("words", Takes::Words, UNLESS_LIKE, "The words.", "Thank you"),
+        key("words", Takes::Told, UNLESS_LIKE, "The words.", "Thank you"),
         key(
             "stamped",
             Takes::Size,
@@ -311,7 +315,7 @@ pub(super) static CARD: Group = Group {
     name: "card",
     a: "a card",
     keys: &[
-        key("name", Takes::Words, "needed", "What it is called.", "Thank you"),
+        key("name", Takes::Told, "needed", "What it is called.", "Thank you"),
         key(
             "base",
             Takes::Name("base"),
@@ -338,7 +342,7 @@ pub(super) static CARD: Group = Group {
         ),
         key(
             "tips",
-            Takes::WordsOrList,
+            Takes::ToldOrList,
             "",
             "Tips for this card.",
             "[Leave a line of the base.]",
@@ -352,7 +356,7 @@ pub(super) static INSIDE: Group = Group {
     keys: &[
         key(
             "words",
-            Takes::Words,
+            Takes::Told,
             "",
             "The words to stamp or write there.",
             "You made our autumn",
@@ -365,7 +369,7 @@ pub(super) static INSIDE: Group = Group {
             "The words are chosen later.",
             "when the card is sent",
         ),
-        key("among", Takes::WordsOrList, "", "The words to choose from.", "[Write soon]"),
+        key("among", Takes::ToldOrList, "", "The words to choose from.", "[Write soon]"),
         key(
             "layers",
             Takes::List("layer"),

@@ -51,6 +51,10 @@ pub enum Takes {
     Words,
     /// Words, or a list of them.
     WordsOrList,
+    /// Words to print, in one language or in several.
+    Told,
+    /// Words to print, or a list of them.
+    ToldOrList,
     /// A whole number between two.
     Count(u32, u32),
     /// A length.
@@ -98,6 +102,15 @@ const fn key(
 ) -> Key {
     Key { name, also: None, takes, default, about, example }
 }
+
+/// What a thing is called on paper.
+const PRINTED: Key = key(
+    "printed as",
+    Takes::Told,
+    "the name that it has here",
+    "What it is called on paper, in one language or in several.",
+    "{en: Sash, de: Schärpe}",
+);
 
 /// Every group, from the whole to the parts.
 pub static GROUPS: &[&Group] = &[

@@ -4,6 +4,9 @@ use serde_json::{Map, Value, json};
 
 use crate::project::keys::{GROUPS, Group, Key, Takes};
 
+/// The shape of the short name of a language (BCP 47, section 2.1).
+const LANGUAGE: &str = "^[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*$";
+
 /// The schema of a description (JSON Schema, draft 2020-12).
 pub fn schema() -> Value {
     let groups =
@@ -56,12 +59,19 @@ fn with_words(key: &Key) -> Value {
 fn takes(takes: &Takes) -> Value {
     // Numbers may be typed bare, and yes and no may be words.
     let words = || json!({ "type": ["string", "number", "boolean"] });
+    let several = || json!({ "type": "object", "additionalProperties": words(), "propertyNames": { "pattern": LANGUAGE } });
+    let told = || json!({ "anyOf": [words(), several()] });
     let lead =
         |name: &str| json!({ "$ref": format!("#/$defs/{}", name.replace(' ', "-")) });
     match takes {
         Takes::Words | Takes::Length | Takes::Size | Takes::Name(_) => words(),
         Takes::WordsOrList => {
             json!({ "anyOf": [words(), { "type": "array", "items": words() }] })
+        }
+        Takes::Told => told(),
+        Takes::ToldOrList => {
+            let rows = json!({ "type": "array", "items": told() });
+            json!({ "anyOf": [words(), several(), rows] })
         }
         Takes::Count(least, most) => {
             json!({ "type": "integer", "minimum": least, "maximum": most })

@@ -1,6 +1,6 @@
 //! The keys of papers, bases and tools.
 
-use crate::project::keys::{Group, Takes, key};
+use crate::project::keys::{Group, PRINTED, Takes, key};
 
 const MANY: Takes = Takes::Count(1, 100_000);
 const PACKED: Takes = Takes::Any(&[MANY, Takes::Group("pack")]);
@@ -86,6 +86,7 @@ pub(super) static PAPER: Group = Group {
             "Cut every sheet of this paper the same way: fewer steps, sometimes more sheets.",
             "true",
         ),
+        PRINTED,
     ],
 };
 
@@ -113,13 +114,16 @@ pub(super) static SHEET: Group = Group {
 pub(super) static FACE: Group = Group {
     name: "face",
     a: "a face",
-    keys: &[key(
-        "runs",
-        RUNS,
-        "up on patterned paper, else any",
-        "Which way its pattern stands.",
-        "both ways",
-    )],
+    keys: &[
+        key(
+            "runs",
+            RUNS,
+            "up on patterned paper, else any",
+            "Which way its pattern stands.",
+            "both ways",
+        ),
+        PRINTED,
+    ],
 };
 
 pub(super) static PACK: Group = Group {
@@ -141,6 +145,7 @@ pub(super) static BASE: Group = Group {
     name: "base",
     a: "a card base",
     keys: &[
+        PRINTED,
         key("format", Takes::Words, "", "The format of the folded card.", "a2-us"),
         key("front", Takes::Size, "", "The size of its front instead.", "3 1/2 x 5 in"),
         key(
@@ -285,7 +290,8 @@ pub(super) static TOOL: Group = Group {
         key("dries", Takes::Words, "0 min", "How long a glue takes to dry.", "20 min"),
         key("thickness", Takes::Length, "", "How thick foam squares are.", "2 mm"),
         key("pack", PACKED, "", "How many foam squares are in a pack.", "100"),
-        key("instead", Takes::Words, "", "What does instead.", "a knife and a ruler"),
+        key("instead", Takes::Told, "", "What does instead.", "a knife and a ruler"),
         key("order number", Takes::Words, "", "What to write on the order.", "F-2"),
+        PRINTED,
     ],
 };

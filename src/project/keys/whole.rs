@@ -25,10 +25,10 @@ pub(super) static PROJECT: Group = Group {
     name: "project",
     a: "a description",
     keys: &[
-        key("title", Takes::Words, "needed", "What the set is called.", "Meadow Days"),
+        key("title", Takes::Told, "needed", "What the set is called.", "Meadow Days"),
         key(
             "about",
-            Takes::Words,
+            Takes::Told,
             "",
             "One or two sentences for the cover.",
             "Six note cards from a single sheet.",
@@ -63,17 +63,24 @@ pub(super) static PROJECT: Group = Group {
         ),
         key(
             "edition",
-            Takes::Words,
+            Takes::Told,
             "",
             "Stands in the foot of every page, so that an old printout is known as one.",
             "2",
         ),
         key(
             "language",
-            Takes::Words,
+            Takes::WordsOrList,
             "en",
-            "The language of the printed words, as in BCP 47.",
-            "en",
+            "The language of the printed words, as in BCP 47; of several, one handout each.",
+            "[en, de]",
+        ),
+        key(
+            "fonts",
+            Takes::WordsOrList,
+            "",
+            "Font files below this folder, tried in order for characters that ours lack.",
+            "[fonts/brush.ttf]",
         ),
         key(
             "handed out by",
@@ -161,7 +168,7 @@ pub(super) static PROJECT: Group = Group {
         ),
         key(
             "tips",
-            Takes::WordsOrList,
+            Takes::ToldOrList,
             "",
             "Tips for the whole set.",
             "[Cut all first.]",
@@ -209,8 +216,8 @@ pub(super) static GIVER: Group = Group {
     name: "giver",
     a: "`handed out by`",
     keys: &[
-        key("name", Takes::Words, "needed", "A name to print.", "The harvest table"),
-        key("reach", Takes::Words, "", "How to reach them.", "the note on the tea urn"),
+        key("name", Takes::Told, "needed", "A name to print.", "The harvest table"),
+        key("reach", Takes::Told, "", "How to reach them.", "the note on the tea urn"),
     ],
 };
 

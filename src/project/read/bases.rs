@@ -53,9 +53,10 @@ fn base(desk: &mut Desk<'_>, entry: &Entry, draft: &Draft) -> Option<Base> {
     let format = front.and_then(|(_, format)| format);
     let with = from.and_then(|(_, with)| with);
     let envelope = envelope(desk, keys.get("envelope"), format, with);
+    let name = desk.printed(name_of(entry), &keys);
     let (front, format) = front?;
     Some(Base {
-        name: name_of(entry),
+        name,
         front: Size::new(front.short(), front.long()),
         format: format.map(|it| it.name),
         fold,

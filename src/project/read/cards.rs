@@ -47,7 +47,7 @@ pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) 
 
 fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
     let keys = desk.open(node, node.site, "card");
-    let name = desk.need(&keys, "name").and_then(|node| desk.words(node));
+    let name = desk.need(&keys, "name").and_then(|node| desk.told(node));
     let count = keys.get("count").and_then(|node| desk.count(node, 1, 1000)).unwrap_or(1);
     let stands = match keys.get("stands") {
         Some(node) if desk.one_of(node, &["tall", "wide"]) == Some(1) => Stands::Wide,
@@ -88,7 +88,7 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
     let envelope = base_of.and_then(|base| base.envelope?.size);
     let front = Front { size: envelope, fold: None };
     let envelope = self::layers(desk, keys.get("envelope"), front, draft);
-    let tips = desk.all_words(keys.get("tips"));
+    let tips = desk.all_told(keys.get("tips"));
     Some(Card {
         name: name?,
         count,
@@ -110,11 +110,11 @@ fn inside(
     let Some(entry) = keys.entry("inside") else { return Some(Inside::default()) };
     let keys = desk.open(&entry.value, entry.site, "inside");
     desk.either_key(&keys, "words", "choose");
-    let words = keys.get("words").and_then(|node| desk.words(node));
+    let words = keys.get("words").and_then(|node| desk.told(node));
     let ink = keys.get("ink").and_then(|node| ink(desk, node, draft));
     let chosen =
         keys.get("choose").map(|node| desk.one_of(node, &["when the card is sent"]));
-    let among = desk.all_words(keys.get("among"));
+    let among = desk.all_told(keys.get("among"));
     if let (Some(among), None) = (keys.entry("among"), chosen) {
         let message = "`among` has no effect without `choose`";
         let help = "write `choose: when the card is sent` with it";

@@ -24,6 +24,8 @@ pub(crate) struct Desk<'a> {
     pub(crate) shared_units: Vec<(u16, Option<Unit>)>,
     /// The unit of the first length that was read.
     pub(crate) first: Option<Unit>,
+    /// The language of words that do not say theirs.
+    pub(crate) language: String,
     /// Everything that was noted.
     pub(crate) notes: Vec<Diagnostic>,
     /// Whether an error was noted.
@@ -50,6 +52,7 @@ impl<'a> Desk<'a> {
             unit: None,
             shared_units: Vec::new(),
             first: None,
+            language: "en".to_owned(),
             notes: Vec::new(),
             failed: false,
         }
@@ -165,7 +168,7 @@ impl<'a> Desk<'a> {
                 "put all of the words in quotes if the `#` belongs to them",
             );
         }
-        Some(Text { words: words.to_owned(), site: node.site })
+        Some(Text { words: words.to_owned(), site: node.site, ..Text::default() })
     }
 
     /// Whether a `#` right after plain words looks as if it were meant.

@@ -17,6 +17,7 @@ pub(crate) struct Draft {
     pub(crate) title: Option<Text>,
     pub(crate) about: Option<Text>,
     pub(crate) language: String,
+    pub(crate) languages: Vec<Text>,
     pub(crate) edition: Option<Text>,
     pub(crate) handed_out_by: Option<HandedOutBy>,
     pub(crate) kits: u32,
@@ -33,6 +34,7 @@ pub(crate) struct Draft {
     pub(crate) done_ahead: Vec<DoneAhead>,
     pub(crate) cut_by: Vec<CutBy>,
     pub(crate) tips: Vec<Text>,
+    pub(crate) fonts: Vec<Text>,
     /// Names of papers.
     pub(crate) paper_names: Names,
     /// Names of bases.
@@ -88,6 +90,7 @@ impl Draft {
             title: self.title?,
             about: self.about,
             language: self.language,
+            languages: self.languages,
             edition: self.edition,
             handed_out_by: self.handed_out_by,
             unit,
@@ -105,6 +108,7 @@ impl Draft {
             done_ahead: self.done_ahead,
             cut_by: self.cut_by,
             tips: self.tips,
+            fonts: self.fonts,
         })
     }
 }

@@ -49,7 +49,7 @@ pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) 
 fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
     let before = desk.notes.len();
     let keys = desk.open(&entry.value, entry.site, "greeting");
-    let words = keys.get("words").and_then(|node| desk.words(node));
+    let words = keys.get("words").and_then(|node| desk.told(node));
     let stamped = keys.get("stamped").and_then(|node| desk.size(node));
     let stamps = keys.get("stamps").and_then(|node| {
         of_kind(desk, node, draft, "a stamp set", |kind| *kind == ToolKind::StampSet)

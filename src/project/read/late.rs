@@ -7,7 +7,7 @@ use crate::project::read::draft::{Draft, at};
 use crate::project::read::shape::{Keys, Names, name_of};
 use crate::project::tree::{Entry, Node};
 use crate::project::{
-    FaceId, LateCut, LateHow, LateId, LatePart, PieceId, Placed, ToolId,
+    FaceId, LateCut, LateHow, LateId, LatePart, PieceId, Placed, Text, ToolId,
 };
 
 /// The words for a cut that halves.
@@ -44,11 +44,15 @@ fn late(
         keys.get("when").and_then(|node| desk.one_of(node, &["at the card", "ahead"]));
     let faces = parts.iter().map(|part| {
         let keys = desk.open(&part.value, part.site, "part");
-        let showing = keys.get("showing")?;
-        let of = draft.piece(PieceId(piece?))?.of;
-        face(desk, showing, draft, of.0)
+        let name = desk.printed(name_of(part), &keys);
+        let mut showing = || {
+            let node = keys.get("showing")?;
+            let of = draft.piece(PieceId(piece?))?.of;
+            face(desk, node, draft, of.0)
+        };
+        (name, showing())
     });
-    let faces: Vec<Option<FaceId>> = faces.collect();
+    let faces: Vec<(Text, Option<FaceId>)> = faces.collect();
     let size = piece.and_then(|it| draft.piece(PieceId(it))).map(|it| it.size);
     let how = how(desk, &keys, size);
     if keys.get("makes").is_none() {
@@ -72,9 +76,10 @@ fn late(
             return None;
         }
     };
-    let makes = parts.iter().zip(sizes).zip(faces).map(|((part, size), showing)| {
-        LatePart { name: name_of(part), size, makes, showing }
-    });
+    let makes = sizes
+        .into_iter()
+        .zip(faces)
+        .map(|(size, (name, showing))| LatePart { name, size, makes, showing });
     let makes = makes.collect();
     let at_the_card = when == Some(0);
     Some(LateCut {

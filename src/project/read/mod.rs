@@ -19,10 +19,13 @@ mod places;
 mod shape;
 mod shared;
 mod sound;
+mod told;
 mod tools;
 mod use_rules;
 mod ways;
 mod whole;
+
+pub use told::is_language;
 
 use crate::diag::{Diagnostic, Outcome, Rule, rules};
 use crate::project::Project;

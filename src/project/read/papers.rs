@@ -41,7 +41,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
     let sheets_alike = keys.get("sheets alike").and_then(|node| desk.yes(node));
     let stock = stock(desk, &keys)?;
     let grain = keys.get("grain").and_then(|node| grain(desk, node, &stock));
-    let name = name_of(entry);
+    let name = desk.printed(name_of(entry), &keys);
     Some(Paper {
         name,
         kind,
@@ -144,7 +144,7 @@ fn faces(desk: &mut Desk<'_>, keys: &Keys<'_>, kind: PaperKind) -> Vec<Face> {
     };
     let Some(node) = keys.get("faces") else {
         let runs = keys.get("runs").and_then(|node| runs(desk, node)).unwrap_or(usual);
-        return vec![Face { name: Text { words: String::new(), site: keys.site }, runs }];
+        return vec![Face { name: Text { site: keys.site, ..Text::default() }, runs }];
     };
     let (_, entries) = desk.named(Some(node), "face");
     if let Some(third) = entries.get(2) {
@@ -158,7 +158,7 @@ fn faces(desk: &mut Desk<'_>, keys: &Keys<'_>, kind: PaperKind) -> Vec<Face> {
     let faces = entries.iter().map(|entry| {
         let keys = desk.open(&entry.value, entry.site, "face");
         let runs = keys.get("runs").and_then(|node| runs(desk, node)).unwrap_or(usual);
-        Face { name: name_of(entry), runs }
+        Face { name: desk.printed(name_of(entry), &keys), runs }
     });
     faces.collect()
 }

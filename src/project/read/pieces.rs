@@ -7,7 +7,7 @@ use crate::project::read::draft::Draft;
 use crate::project::read::places;
 use crate::project::read::shape::{Keys, name_of};
 use crate::project::tree::{Entry, Node, Value};
-use crate::project::{NextTo, PaperId, PatternOn, Piece, Region};
+use crate::project::{NextTo, PaperId, PatternOn, Piece, Region, Text};
 use crate::source::Site;
 
 /// The most pieces that are read.
@@ -16,6 +16,7 @@ const MOST: usize = 10_000;
 /// A piece as it is described, before others are looked at.
 struct Raw<'n> {
     entry: &'n Entry,
+    name: Text,
     of: Option<PaperId>,
     size: Option<RawSize>,
     pattern: Option<PatternOn>,
@@ -73,6 +74,7 @@ fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
     let region = keys.get("region").and_then(|node| places::region(desk, node));
     Raw {
         entry,
+        name: desk.printed(name_of(entry), &keys),
         of: of.flatten().map(PaperId),
         size: size.flatten(),
         pattern: pattern(desk, &keys),
@@ -153,7 +155,7 @@ fn settle(
         return None;
     };
     Some(Piece {
-        name: name_of(raw.entry),
+        name: raw.name.clone(),
         of,
         size,
         size_site: site,

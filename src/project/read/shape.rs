@@ -313,7 +313,7 @@ impl Desk<'_> {
 }
 
 /// The note for a key or name that is given a second time.
-fn twice(entry: &Entry, first: Site) -> Diagnostic {
+pub(crate) fn twice(entry: &Entry, first: Site) -> Diagnostic {
     let message = format!("{} is given twice", quote(entry.key.trim()));
     Diagnostic::new(&rules::DUPLICATE_KEY, entry.site, message)
         .label(first, "first here")
@@ -352,5 +352,5 @@ impl Names {
 
 /// The name of an entry as words of the model.
 pub(crate) fn name_of(entry: &Entry) -> Text {
-    Text { words: entry.key.trim().to_owned(), site: entry.site }
+    Text { words: entry.key.trim().to_owned(), site: entry.site, ..Text::default() }
 }

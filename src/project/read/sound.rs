@@ -21,6 +21,7 @@ pub(crate) fn sound_cards(draft: &Draft, unit: Unit) -> Option<Project> {
         title: draft.title.clone().unwrap_or_default(),
         about: None,
         language: draft.language.clone(),
+        languages: Vec::new(),
         edition: None,
         handed_out_by: None,
         unit,
@@ -38,6 +39,7 @@ pub(crate) fn sound_cards(draft: &Draft, unit: Unit) -> Option<Project> {
         done_ahead: draft.done_ahead.clone(),
         cut_by: draft.cut_by.clone(),
         tips: Vec::new(),
+        fonts: Vec::new(),
     })
 }
 

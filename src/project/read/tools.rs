@@ -29,7 +29,8 @@ pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) 
 
 fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
     let keys = desk.open(&entry.value, entry.site, "tool");
-    let instead = keys.get("instead").and_then(|node| desk.words(node));
+    let instead = keys.get("instead").and_then(|node| desk.told(node));
+    let name = desk.printed(name_of(entry), &keys);
     let order_number = keys.get("order number").and_then(|node| desk.words(node));
     let kind = desk.need(&keys, "kind").and_then(|node| kind_word(desk, node))?;
     let own: &[&str] = match kind {
@@ -42,7 +43,7 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         _ => &[],
     };
     for (name, given) in keys.given() {
-        if !own.contains(&name) && !["kind", "instead", "order number"].contains(&name) {
+        if !own.contains(&name) && !["kind", "instead", "order number", "printed as"].contains(&name) {
             let message = format!("`{name}` has no effect on a tool of this kind");
             let help = "remove it, or correct the kind";
             desk.note(
@@ -77,7 +78,7 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "pen" => ToolKind::Pen,
         _ => ToolKind::Other,
     };
-    Some(Tool { name: name_of(entry), kind, instead, order_number })
+    Some(Tool { name, kind, instead, order_number })
 }
 
 /// The kind of a tool; a word that is near no kind is the user's own.

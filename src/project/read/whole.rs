@@ -5,18 +5,21 @@ use crate::project::keys;
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::Draft;
 use crate::project::read::shape::Keys;
+use crate::project::read::told::is_language;
 use crate::project::tree::{Node, Value};
-use crate::project::{CutBy, DoneAhead, HandedOutBy, Reader, Spares, Work};
+use crate::project::{CutBy, DoneAhead, HandedOutBy, Reader, Spares, Text, Work};
 
 /// Reads what stands at the top of the description, apart from `unit`.
 pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
-    draft.title = desk.need(keys, "title").and_then(|node| desk.words(node));
-    draft.about = keys.get("about").and_then(|node| desk.words(node));
-    draft.edition = keys.get("edition").and_then(|node| desk.words(node));
-    draft.language = keys
-        .get("language")
-        .and_then(|node| language(desk, node))
-        .unwrap_or_else(|| "en".to_owned());
+    draft.languages =
+        keys.get("language").map(|node| languages(desk, node)).unwrap_or_default();
+    let first = draft.languages.first().map(|it| it.words.clone());
+    draft.language = first.unwrap_or_else(|| "en".to_owned());
+    desk.language.clone_from(&draft.language);
+    draft.title = desk.need(keys, "title").and_then(|node| desk.told(node));
+    draft.about = keys.get("about").and_then(|node| desk.told(node));
+    draft.edition = keys.get("edition").and_then(|node| desk.told(node));
+    draft.fonts = desk.all_words(keys.get("fonts"));
     draft.kits =
         keys.get("kits").and_then(|node| desk.count(node, 1, 10_000)).unwrap_or(1);
     draft.spares =
@@ -25,37 +28,29 @@ pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
         keys.get("sheets alike").and_then(|node| desk.yes(node)).unwrap_or_default();
     draft.handed_out_by = keys.entry("handed out by").and_then(|entry| {
         let keys = desk.open(&entry.value, entry.site, "giver");
-        let reach = keys.get("reach").and_then(|node| desk.words(node));
-        let name = desk.need(&keys, "name").and_then(|node| desk.words(node))?;
+        let reach = keys.get("reach").and_then(|node| desk.told(node));
+        let name = desk.need(&keys, "name").and_then(|node| desk.told(node))?;
         Some(HandedOutBy { name, reach })
     });
-    draft.tips = desk.all_words(keys.get("tips"));
+    draft.tips = desk.all_told(keys.get("tips"));
     draft.done_ahead = done_ahead(desk, keys);
     draft.cut_by = cut_by(desk, keys);
 }
 
-/// A language tag in its usual shape (BCP 47, section 2.1), not whether anyone
-/// speaks it.
-fn language(desk: &mut Desk<'_>, node: &Node) -> Option<String> {
-    let (text, _) = desk.raw(node)?;
-    let mut parts = text.split('-');
-    let first = parts.next().unwrap_or_default();
-    let sound = (2..=3).contains(&first.len())
-        && first.bytes().all(|it| it.is_ascii_alphabetic())
-        && text.len() <= 35
-        && parts.all(|it| {
-            (1..=8).contains(&it.len()) && it.bytes().all(|it| it.is_ascii_alphanumeric())
-        });
-    if sound {
-        return Some(text.to_owned());
-    }
-    desk.fault(
-        &rules::NOT_A_CHOICE,
-        node.site,
-        format!("{} is not the short name of a language", quote(text)),
-        "write `en`, `de`, `pt-BR` or the like",
-    );
-    None
+fn languages(desk: &mut Desk<'_>, node: &Node) -> Vec<Text> {
+    let mut all = desk.all_words(Some(node));
+    all.retain(|text| {
+        if !is_language(&text.words) {
+            desk.fault(
+                &rules::NOT_A_CHOICE,
+                text.site,
+                format!("{} is not the short name of a language", quote(&text.words)),
+                "write `en`, `de`, `pt-BR` or the like",
+            );
+        }
+        is_language(&text.words)
+    });
+    all
 }
 
 fn spares(desk: &mut Desk<'_>, node: &Node) -> Option<Spares> {

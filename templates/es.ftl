@@ -1,0 +1,706 @@
+# Every sentence that is printed in Spanish.
+#
+# Steps are told in the infinitive, which is polite to everyone. Names are the
+# maker's own, of any gender and number: no article and no adjective leans on them.
+# Words of the trade: hoja, pieza, tira, sobrante, retal, base, capa, fondo, etiqueta,
+# mensaje, marcar el pliegue, plegar, marca, kit.
+
+
+## Numbers and units
+
+decimal-sign = ,
+length-inch = { $number }{ "\u00A0" }in
+length-mm = { $number }{ "\u00A0" }mm
+size-inch = { $width }{ "\u00A0" }×{ "\u00A0" }{ $height }{ "\u00A0" }in
+size-mm = { $width }{ "\u00A0" }×{ "\u00A0" }{ $height }{ "\u00A0" }mm
+both-units = { $first } ({ $second })
+
+
+## Joining words
+
+quoted = «{ $words }»
+list-next = { $first }, { $next }
+list-last = { $first } y { $last }
+list-choice = { $first } o { $last }
+list-comma = ,{ " " }
+list-semicolon = ;{ " " }
+
+
+## The foot of each page
+
+foot-with-edition = { $title } · { $edition }
+foot-page = Página { $page } de { $pages }
+foot-continued = continuación
+foot-scale = Escala { $scale }
+
+
+## What things are called
+
+name-with-letter = { $name }{ "\u00A0" }({ $letter })
+name-offcut = sobrante
+label-named = etiqueta { $words }
+label-any = etiqueta
+label-blank = { $count ->
+    [one] etiqueta en blanco
+   *[other] etiquetas en blanco
+}
+labels-named = etiquetas { $words }
+strip-for-label = tira para { $label }
+mat-of-label = fondo para { $label }
+base-named = base { $name }
+several = { $count } × { $item }
+base-counted = { $count ->
+    [one] la base { $name }
+   *[other] las { $count } bases { $name }
+}
+tool-kind = { $kind ->
+    [stamps] juego de sellos
+    [ink] tinta
+   *[glue] pegamento
+}
+tool-with-kind = { $name } ({ $kind })
+edge = { $side ->
+    [left] borde izquierdo
+    [top] borde superior
+    [right] borde derecho
+   *[bottom] borde inferior
+}
+foam-squares = { $count ->
+    [one] 1 cuadradito de espuma
+   *[other] { $count } cuadraditos de espuma
+}
+
+
+## Cover
+
+cover-makes = { $count ->
+    [one] Para hacer una tarjeta: { $names }.
+   *[other] Para hacer { $count } tarjetas: { $names }.
+}
+cover-scale = Dibujado a escala { $scale }.
+cover-maker = { $reader ->
+    [class] Para quien dirige el taller: lo que hay que preparar antes de la clase.
+   *[other] Para quien prepara los kits: lo que hay que hacer antes de que salgan.
+} { $kits ->
+    [one] Calculado para un kit.
+   *[other] Calculado para { $kits } kits{ $spares ->
+        [0] .
+        [one] , uno de ellos de reserva.
+       *[other] , { $spares } de ellos de reserva.
+    }
+}
+cover-done = Ya hecho: { $works }.
+cover-before = { $hands ->
+    [maker] Por hacer aquí: { $works }.
+   *[reader] Antes de salir: { $works }.
+}
+cover-here = { $place ->
+    [travel] En el viaje: { $works }.
+   *[other] Por hacer: { $works }.
+}
+work-done = { $work ->
+    [cut] las hojas están cortadas
+    [score] los pliegues de las bases están marcados
+    [fold] las bases están plegadas
+    [stamp] los mensajes están estampados
+    [punch] las etiquetas están troqueladas
+    [again] las piezas que se vuelven a cortar están cortadas
+    [layer] las etiquetas están sobre su fondo
+    [attach] las capas están pegadas
+   *[inside] los interiores están estampados
+}
+work-do = { $work ->
+    [cut] cortar las hojas
+    [score] marcar los pliegues de las bases
+    [fold] plegar las bases
+    [stamp] estampar los mensajes
+    [punch] troquelar las etiquetas
+    [again] volver a cortar algunas piezas
+    [layer] pegar las etiquetas sobre su fondo
+    [attach] pegar las capas
+   *[inside] añadir el texto interior
+}
+cover-ask = Entregado por { $name }. Si falta una pieza o un paso no está claro, preguntar allí.
+cover-ask-reach = Entregado por { $name }. Si falta una pieza o un paso no está claro, preguntar aquí: { $reach }.
+tips-title = Conviene saber
+
+
+## Cautions: the hazard, what it can do, how to avoid it
+
+cautions-title = Con cuidado
+signal = { $weight ->
+    [warning] ADVERTENCIA
+    [caution] ATENCIÓN
+   *[notice] AVISO
+}
+caution-lever = Cuchilla larga de palanca. Puede cortar hondo. Mantener puesta la protección y los dedos detrás. Bajar y trabar la palanca después de cada corte. Solo para personas adultas.
+caution-sliding = Cuchilla afilada en la cizalla. Puede cortar la piel. Mantener los dedos lejos de la ranura por la que corre la cuchilla. Apoyar la cizalla en plano y cerrar la cuchilla antes de guardarla.
+caution-rotary = Cuchilla giratoria afilada. Puede cortar la piel. Hacerla rodar hacia delante, con la otra mano detrás. Cerrar la protección después de cada corte.
+caution-knife = Cúter afilado. Puede cortar la piel. Cortar sobre una base de corte, a lo largo de una regla de metal, con la otra mano detrás de la cuchilla. Cubrir la cuchilla al dejar el cúter.
+caution-scissors = Puntas y filos. Las tijeras pueden cortar y pinchar. Cortar en posición sentada y pasar las tijeras cerradas, con los ojos por delante. Los niños necesitan a alguien a su lado.
+caution-punch = Troqueladora. Puede pellizcar o magullar un dedo. No meter los dedos en la abertura y apretar sobre una mesa firme.
+caution-heat = Herramienta caliente. Quema la piel al tocarla y chamusca el papel. Apoyarla en su soporte, no dejarla nunca sin vigilancia y desenchufarla después de usarla. Solo para personas adultas.
+caution-small-parts = Piezas pequeñas, como los cuadraditos de espuma. Un niño pequeño puede atragantarse. Mantenerlas lejos de niños menores de 3 años.
+caution-moving = Cuchillas y herramientas calientes en un vehículo en marcha. Una sacudida puede hacerlas resbalar y herir a alguien. No usarlas durante la marcha.
+caution-luggage = Cuchillas en el equipaje. Pueden cortar a quien lo abra y ser retiradas en el control. Envolverlas y preguntar a la empresa de transporte, antes del viaje, qué está permitido.
+caution-glue = El pegamento húmedo mancha el papel y la mesa y ondula el papel fino. Extenderlo en capa fina sobre un papel de desecho y seguir las indicaciones del envase.
+caution-ink = La tinta mancha las manos, la ropa y la mesa. Cubrir la mesa, cerrar el tampón después de usarlo y mantener los sellos húmedos lejos de las tarjetas.
+caution-order = Cortar en el orden de los pasos. Un primer corte equivocado no tiene arreglo.
+caution-last = Las normas locales y las instrucciones de cada herramienta van primero.
+
+
+## What to have at hand
+
+need-title = { $reader ->
+    [class] En la mesa, para compartir
+    [kit] Lo que hace falta
+    [travel] Lo que hace falta en casa
+   *[maker] Herramientas
+}
+need-pen = un bolígrafo
+need-instead = { $tool }. En su lugar: { $instead }
+
+
+## What to buy
+
+buy-title = Lista de compra
+buy-for = { $kits ->
+    [one] Para un kit
+   *[other] Para { $kits } kits
+}{ $spares ->
+    [0] .
+    [one] {" "}y uno de reserva.
+   *[other] {" "}y { $spares } de reserva.
+}
+buy-summary = Lo que hay que comprar: cuánto para un kit, cuánto para todos, en cuántos paquetes y cuánto sobra.
+buy-what = Qué
+buy-one-kit = Un kit
+buy-all = Todos
+buy-packs = Paquetes
+buy-over = Sobra
+buy-packs-of = { $packs ->
+    [one] 1 paquete de { $holds }
+   *[other] { $packs } paquetes de { $holds }
+}
+buy-packs-assorted = { $packs ->
+    [one] 1 paquete surtido que trae { $holds }
+   *[other] { $packs } paquetes surtidos que traen { $holds } cada uno
+}
+good-sheets = { $paper }, hojas { $size }
+good-scraps = retales de papel { $paper }, de al menos { $size }
+good-envelopes = sobres para { $base }
+good-envelopes-size = sobres { $size } para { $base }
+good-foam = cuadraditos de espuma
+good-order = { $good }, referencia { $number }
+
+
+## The bag
+
+bag-title = En la bolsa: marcar lo que está
+bag-summary = Lo que hay en la bolsa: cuánto, qué y de qué tamaño.
+bag-count = Cantidad
+bag-what = Qué
+bag-size = Tamaño
+bag-base = { $base }, { $state ->
+    [folded] plegada
+    [scored] con el pliegue marcado, en plano
+   *[flat] con el pliegue por marcar
+}
+bag-label = { $label }{ $stamped ->
+    [yes] , con su mensaje
+   *[no] {""}
+}{ $matted ->
+    [yes] , sobre su fondo
+   *[no] {""}
+}
+bag-foam = { $count ->
+    [one] cuadradito de espuma
+   *[other] cuadraditos de espuma
+}
+bag-envelopes = { $count ->
+    [one] sobre
+   *[other] sobres
+}
+bag-sheets = { $count ->
+    [one] hoja de papel { $paper }
+   *[other] hojas de papel { $paper }
+}
+pack-title = { $hands ->
+    [maker] Lo que va en cada bolsa
+   *[reader] Lo que hay que llevar
+}
+pack-bags = { $kits ->
+    [one] Una bolsa.
+   *[other] Preparar { $kits } bolsas{ $spares ->
+        [0] .
+        [one] ; una de ellas es de reserva.
+       *[other] ; { $spares } de ellas son de reserva.
+    }
+}
+pack-tools = Y las herramientas para el viaje:
+pack-flat = Poner el papel plano entre dos cartones rígidos para que nada se doble.
+
+
+## Cut plan
+
+cut-plan-title = Plan de corte: { $paper }
+sheets-needed = { $kits ->
+    [one] { $sheets ->
+        [one] Basta una hoja de papel { $paper }, { $size }.
+       *[other] Hacen falta { $sheets } hojas de papel { $paper }, { $size }.
+    }
+   *[other] { $sheets ->
+        [one] Basta una hoja de papel { $paper }, { $size }, para los { $kits } kits
+       *[other] Hacen falta { $sheets } hojas de papel { $paper }, { $size }, para los { $kits } kits
+    }{ $spares ->
+        [0] .
+        [one] , uno de ellos de reserva.
+       *[other] , { $spares } de ellos de reserva.
+    }
+}
+sheets-scraps = Cortar de retales de papel { $paper }, cada uno de al menos { $size }.
+sheets-proven = Ningún plan se arregla con menos de { $sheets } hojas.
+sheets-bound = { $least ->
+    [one] No se encontró un plan con menos.
+   *[other] No se encontró un plan con menos; hacen falta al menos { $least }.
+}
+offcut-kept = { $proven ->
+    [yes] El sobrante que conviene guardar mide { $size }; ningún plan con tan pocas hojas deja uno mayor.
+   *[no] El sobrante que conviene guardar mide { $size }.
+}
+own-way = El modo propio necesita { $sheets ->
+    [one] una hoja
+   *[other] { $sheets } hojas
+} y { $cuts ->
+    [one] un corte
+   *[other] { $cuts } cortes
+}{ $same ->
+    [all] ; no se encontró un plan mejor.
+    [sheets] ; el mejor plan encontrado necesita las mismas hojas y { $bestcuts ->
+        [one] un corte
+       *[other] { $bestcuts } cortes
+    }.
+   *[none] ; el mejor plan encontrado necesita { $bestsheets } y { $bestcuts ->
+        [one] un corte
+       *[other] { $bestcuts } cortes
+    }.
+}
+own-offcut = El modo propio deja un sobrante de { $size }, el mejor plan uno de { $best }.
+alike-instead = Con todas las hojas cortadas igual hacen falta { $more ->
+    [0] las mismas hojas
+    [one] una hoja más
+   *[other] { $more } hojas más
+}, pero { $steps ->
+    [one] 1 paso
+   *[other] { $steps } pasos
+} en lugar de { $othersteps }.
+alike-chosen = Todas las hojas se cortan igual, { $kits ->
+    [one] para un kit
+   *[other] para { $kits } kits
+}{ $over ->
+    [0] .
+    [one] ; sobran las piezas de un kit.
+   *[other] ; sobran las piezas de { $over } kits.
+} { $more ->
+    [0] Cortadas de modos distintos harían falta las mismas hojas
+    [one] Cortadas de modos distintos haría falta una hoja menos
+   *[other] Cortadas de modos distintos harían falta { $more } hojas menos
+}, pero { $othersteps ->
+    [one] 1 paso
+   *[other] { $othersteps } pasos
+} en lugar de { $steps }.
+plan-caption = { $plans ->
+    [one] { $sheets ->
+        [one] Cortar la hoja así.
+       *[other] Cortar las { $sheets } hojas así.
+    }
+   *[other] Plan { $plan }: { $sheets ->
+        [one] cortar 1 hoja así.
+       *[other] cortar { $sheets } hojas así.
+    }
+}
+plan-lies = { $directed ->
+    [yes] La cara «{ $face }» queda arriba; la flecha muestra el sentido del estampado.
+   *[no] La cara «{ $face }» queda arriba.
+}
+plan-upright = La flecha muestra el sentido del estampado.
+plan-alt-part = { $count } × { $name }, { $size }
+plan-alt = Una hoja de { $size } dividida con { $cuts ->
+    [one] 1 corte
+   *[other] { $cuts } cortes
+} en { $parts }.
+parts-letter = Letra
+parts-name = Pieza
+parts-size = Ancho × alto
+parts-per-kit = Un kit
+parts-in-all = En total
+parts-summary = Lo que se corta de { $paper }: letra, nombre, tamaño y cantidad.
+
+
+## Steps at the trimmer
+
+cutting-title = Corte: { $paper }
+cutting-mark = La marca es el lugar de la regla de la cizalla en el que se alinea un borde.
+cutting-marks = { $marks ->
+    [one] La marca se ajusta una vez.
+   *[other] La marca se ajusta { $marks } veces{ $proven ->
+        [yes] ; ningún orden de estos cortes necesita menos.
+       *[no] .
+    }
+}
+cutting-scale = Dibujos: { $scale }.
+cutting-stack = Donde un paso nombra varias hojas o partes, apilar hasta { $count } con los bordes a ras y cortarlas de una vez.
+cutting-each = Donde un paso nombra varias hojas o partes, cortar una tras otra sin mover la marca.
+take-sheet = { $plans ->
+    [one] { $count ->
+        [one] Tomar la hoja de papel { $paper }.
+       *[other] Tomar las { $count } hojas de papel { $paper }.
+    }
+   *[other] { $count ->
+        [one] Tomar la hoja de papel { $paper } para el plan { $plan }.
+       *[other] Tomar las { $count } hojas de papel { $paper } para el plan { $plan }.
+    }
+}
+sheet-face-up = La cara «{ $face }» queda arriba.
+take-aside = { $count ->
+    [one] Tomar la parte del paso { $step }, { $size }{ $turn ->
+        [yes] , y girarla un cuarto de vuelta.
+       *[no] .
+    }
+   *[other] Tomar las { $count } partes del paso { $step }, { $size } cada una{ $turn ->
+        [yes] , y girarlas un cuarto de vuelta.
+       *[no] .
+    }
+}
+go-on = { $count ->
+    [one] { $turn ->
+        [yes] Girar un cuarto de vuelta la parte que está en la mano, { $size }.
+       *[no] Seguir con la parte que está en la mano, { $size }.
+    }
+   *[other] { $turn ->
+        [yes] Girar un cuarto de vuelta las { $count } partes que están en la mano, { $size } cada una.
+       *[no] Seguir con las { $count } partes que están en la mano, { $size } cada una.
+    }
+}
+edge-of-length = el { $edge } ({ $length })
+edge-by-length = { $which ->
+    [long] un borde largo ({ $length })
+    [short] un borde corto ({ $length })
+   *[any] un borde ({ $length })
+}
+line-up = { $moves ->
+    [yes] Alinear { $edge } con la marca { $mark } y
+   *[no] En la misma marca, alinear { $edge } y
+} { $times ->
+    [1] cortar.
+    [2] cortar dos veces, volviendo a alinear.
+   *[other] cortar { $times } veces, alineando cada vez.
+}
+off-part = { $count ->
+    [one] Se separa: { $name }{ $total ->
+        [one] .
+       *[other] , { $total } en total.
+    }
+   *[other] Cada vez se separa: { $name }, { $total } en total.
+}
+off-aside = { $count ->
+    [one] Apartar lo que se separa, { $size }, para el paso { $step }.
+   *[other] Apartar las { $count } partes que se separan, { $size } cada una, para el paso { $step }.
+}
+off-in-hand = { $count ->
+    [one] Quedarse en la mano con lo que se separa, { $size }.
+   *[other] Quedarse en la mano con las { $count } partes que se separan, { $size } cada una.
+}
+off-keep = { $large ->
+    [yes] { $count ->
+        [one] Guardar lo que se separa, { $size }, como sobrante.
+       *[other] Guardar las { $count } partes que se separan, { $size } cada una, como sobrantes.
+    }
+   *[no] { $count ->
+        [one] Lo que se separa, { $size }, va a los retales.
+       *[other] Las { $count } partes que se separan, { $size } cada una, van a los retales.
+    }
+}
+off-waste = { $count ->
+    [one] Lo que se separa, { $size }, se desecha.
+   *[other] Las { $count } partes que se separan, { $size } cada una, se desechan.
+}
+stays-part = { $also ->
+    [yes] Lo que queda { $total ->
+        [one] es otra igual.
+       *[other] son otras { $total } iguales.
+    }
+   *[no] Queda: { $name }{ $total ->
+        [one] .
+       *[other] , { $total } en total.
+    }
+}
+stays-check = Medir: debe medir { $size }.
+stays-aside = Apartar lo que queda, { $size }, para el paso { $step }.
+stays-in-hand = Queda en la mano: { $size }.
+stays-keep = { $large ->
+    [yes] Guardar lo que queda, { $size }, como sobrante.
+   *[no] Lo que queda, { $size }, va a los retales.
+}
+stays-waste = Lo que queda, { $size }, se desecha.
+hard-to-hold = Es estrecho: sujetarlo con una regla o un trozo de cartón, no con la punta de los dedos.
+step-alt = Corte { $number }: papel { $size }, alineado { $edge }, marca { $mark }; se separa { $off }.
+
+
+## Preparing
+
+prepare-title = { $whose ->
+    [maker] Preparar para todos los kits
+    [before] Antes de salir
+    [travel] En el viaje: primero
+   *[here] Primero, para todas las tarjetas
+}
+score-base = { $count ->
+    [one] Marcar el pliegue por el medio de { $base }: ponerla en plano, { $size }, y hundir la línea a { $at } { $edge ->
+        [long] de un borde largo.
+        [short] de un borde corto.
+       *[any] de un borde.
+    }
+   *[other] Marcar el pliegue por el medio de { $base }: poner cada una en plano, { $size }, y hundir la línea a { $at } { $edge ->
+        [long] de un borde largo.
+        [short] de un borde corto.
+       *[any] de un borde.
+    }
+}
+fold-bases = { $scored ->
+    [yes] Plegar { $bases } por el pliegue marcado, con el relieve hacia dentro.
+   *[no] Plegar { $bases } por la mitad, borde con borde.
+}
+press-with = Alisar bien el pliegue; herramienta: { $tool }.
+press-plain = Alisar bien el pliegue.
+stamp-on = { $on ->
+    [strip] una tira
+   *[label] una etiqueta
+}
+stamp-greetings = Estampar cada mensaje en el centro de { $on }{ $hasink ->
+    [yes] {" "}– tinta: { $ink }
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}– sellos: { $set }
+   *[no] {""}
+}. Mensajes: { $items }.
+stamp-item = { $words }{ $count ->
+    [one] {""}
+   *[other] {" "}({ $count } veces)
+}
+stamp-item-on = { $words } en { $on }{ $count ->
+    [one] {""}
+   *[other] {" "}({ $count } veces)
+}
+its-label = su etiqueta
+ink-dries = Dejar secar la tinta antes de tocarla.
+card-waits = { $minutes ->
+    [one] Dejar secar la tarjeta 1 minuto.
+   *[other] Dejar secar la tarjeta { $minutes } minutos.
+}
+waits = { $minutes ->
+    [one] Dejar secar 1 minuto.
+   *[other] Dejar secar { $minutes } minutos.
+}
+scraps-of = retales de papel { $paper }
+a-punch = troqueladora
+punch-labels = { $stamped ->
+    [yes] Troquelar { $count ->
+        [one] la etiqueta
+       *[other] { $count } etiquetas
+    } de { $strips }; herramienta: { $tool }. Dar la vuelta a la troqueladora y mirar: las palabras estampadas quedan en el centro de la abertura.
+   *[no] Troquelar { $count ->
+        [one] la etiqueta
+       *[other] { $count } etiquetas
+    } de { $strips }; herramienta: { $tool }.
+}
+its-mat = fondo
+mat-lay = Ponerla en el centro de su { $mat }; alrededor asoman { $border }.
+late-part = { $name }, { $size }
+late-halve = { $count ->
+    [one] Cortar por la mitad { $edge ->
+        [long] a lo largo
+        [short] a lo ancho
+       *[any] por el medio
+    }: { $piece }
+   *[other] Cortar por la mitad { $edge ->
+        [long] a lo largo
+        [short] a lo ancho
+       *[any] por el medio
+    } las { $count } piezas { $piece }
+}{ $with ->
+    [yes] {" "}– herramienta: { $tool }
+   *[no] {""}
+}. De cada mitad sale: { $parts }.
+late-cut-off = Cortar { $at } { $edge ->
+    [long] de un borde largo
+    [short] de un borde corto
+   *[any] de un borde
+}{ $count ->
+    [one] : { $piece }
+   *[other] {" "}de cada una de las { $count } piezas { $piece }
+}{ $with ->
+    [yes] {" "}– herramienta: { $tool }
+   *[no] {""}
+}. Se separa: { $off }.
+late-stays = Queda: { $stays }.
+late-keep = Guardar para la tarjeta { $card }: { $part }.
+
+
+how-tape = La cinta adhesiva va a lo largo de los bordes.
+how-glue = Extender el pegamento en capa fina hasta los bordes y apretar la capa.
+how-waits = Mientras se seca una tarjeta, seguir con la siguiente.
+how-foam = Los cuadraditos de espuma van en el dorso, cerca de las esquinas pero apartados de los bordes; quitar sus protectores al final.
+
+
+## Cards
+
+card-count = Hacer { $count } veces esta tarjeta.
+card-takes = Pliegue { $fold ->
+    [left] a la izquierda
+    [top] arriba
+    [right] a la derecha
+   *[bottom] abajo
+}. Tener a mano: { $items }.
+front-alt-short = El frente terminado de { $card }.
+front-alt = { $what ->
+    [inside] El interior de { $card }
+   *[front] El frente de { $card }
+}, { $size }, con el pliegue { $fold ->
+    [left] a la izquierda
+    [top] arriba
+    [right] a la derecha
+   *[bottom] abajo
+}. De la base hacia arriba: { $layers }.
+apart-alt = Las capas de { $card }, separadas; de la base hacia arriba: { $layers }.
+front-alt-layer = { $name }: { $place }
+tip = Consejo: { $tip }
+
+back-named = la cara «{ $face }» de { $what }
+back-plain = el dorso de { $what }
+fix-tape = { $named ->
+    [yes] Poner cinta adhesiva ({ $tool }) en { $back }.
+   *[no] Poner cinta adhesiva en { $back }.
+}
+fix-glue = { $named ->
+    [yes] Poner pegamento ({ $tool }) en { $back }.
+   *[no] Poner pegamento en { $back }.
+}
+fix-with = Poner en { $back }: { $tool }.
+fix-plain = Poner pegamento o cinta adhesiva en { $back }.
+set-raised = Montar { $what } sobre { $count ->
+    [one] un cuadradito de espuma
+   *[other] { $count } cuadraditos de espuma
+}: { $how }.
+lay-it = Colocar: { $how }.
+face-up = cara «{ $face }» a la vista
+pattern-stands = { $turn ->
+    [none] estampado derecho
+    [right] parte alta del estampado a la derecha
+    [left] parte alta del estampado a la izquierda
+   *[over] estampado cabeza abajo
+}
+
+place-middle = justo en el centro
+place-spans = de borde a borde
+place-center = { $axis ->
+    [level] centrado a lo ancho
+   *[upright] centrado a lo alto
+}
+place-flush = { $fold ->
+    [yes] a lo largo del pliegue
+   *[no] { $side ->
+        [left] a ras del borde izquierdo
+        [top] a ras del borde superior
+        [right] a ras del borde derecho
+       *[bottom] a ras del borde inferior
+    }
+}
+place-from = { $fold ->
+    [yes] { $side ->
+        [left] a { $off } del pliegue
+        [right] a { $off } del pliegue
+       *[other] a { $off } por debajo del pliegue
+    }
+   *[no] { $side ->
+        [left] a { $off } del borde izquierdo
+        [top] a { $off } por debajo del borde superior
+        [right] a { $off } del borde derecho
+       *[bottom] a { $off } por encima del borde inferior
+    }
+}
+place-center-of = { $axis ->
+    [level] centrado a lo ancho con { $of }
+   *[upright] centrado a lo alto con { $of }
+}
+place-touching = { $side ->
+    [left] junto a { $of }, a la izquierda
+    [top] junto a { $of }, por encima
+    [right] junto a { $of }, a la derecha
+   *[bottom] junto a { $of }, por debajo
+}
+place-beyond = { $side ->
+    [left] a { $gap } a la izquierda de { $of }
+    [top] a { $gap } por encima de { $of }
+    [right] a { $gap } a la derecha de { $of }
+   *[bottom] a { $gap } por debajo de { $of }
+}
+place-straddling = { $side ->
+    [left] con el centro sobre el borde izquierdo de { $of }
+    [top] con el centro sobre el borde superior de { $of }
+    [right] con el centro sobre el borde derecho de { $of }
+   *[bottom] con el centro sobre el borde inferior de { $of }
+}
+place-level-with = { $side ->
+    [left] a ras del borde izquierdo de { $of }
+    [top] a ras del borde superior de { $of }
+    [right] a ras del borde derecho de { $of }
+   *[bottom] a ras del borde inferior de { $of }
+}
+place-within = { $side ->
+    [left] a { $inset } del borde izquierdo de { $of }
+    [top] a { $inset } del borde superior de { $of }
+    [right] a { $inset } del borde derecho de { $of }
+   *[bottom] a { $inset } del borde inferior de { $of }
+}
+
+trim-flush = Abrir la tarjeta. Desde dentro, recortar a ras de la base lo que sobresale: { $what }.
+inside-open = Abrir la tarjeta. Esto va en la mitad { $half ->
+    [lower] inferior
+   *[right] derecha
+}.
+inside-stamp = Dentro, en la mitad { $half ->
+    [lower] inferior
+   *[right] derecha
+}, estampar { $words } – tinta: { $ink }; dejar secar.
+inside-write = Dentro, en la mitad { $half ->
+    [lower] inferior
+   *[right] derecha
+}, escribir { $words }.
+inside-choose = Al enviar la tarjeta, escribir dentro: { $among }.
+inside-later = Al enviar la tarjeta, escribir dentro un texto propio.
+envelope-take = Tomar el sobre, con el anverso hacia arriba.
+
+
+## Envelopes and the post
+
+envelope-title = Sobres
+envelope-size = { $count ->
+    [one] { $cards } cabe en un sobre { $size }.
+   *[other] { $cards } caben en sobres { $size }.
+}
+envelope-with = { $count ->
+    [one] { $cards } cabe en el sobre que viene con su base.
+   *[other] { $cards } caben en los sobres que vienen con sus bases.
+}
+envelope-post = { $raised ->
+    [yes] Las tarjetas con relieve son gruesas: preguntar al operador postal qué admite.
+   *[no] Preguntar al operador postal qué admite.
+}
+
+
+## Check bar
+
+check-title = ¿Está impreso a tamaño real?
+check-text = Estas barras miden { $inches } y { $millimetres }. Si no es así, imprimir de nuevo al 100{ "\u00A0" }%.
+check-alt = Dos reglas para comprobar la impresión, una de { $inches } y otra de { $millimetres }.
