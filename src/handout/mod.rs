@@ -14,7 +14,10 @@ mod cut_plan;
 mod cutting;
 mod envelope;
 mod fronts;
+mod lie;
 mod need;
+mod pattern;
+mod photo;
 mod phrases;
 mod prepare;
 mod sheets;
@@ -26,6 +29,7 @@ pub use template::{
 };
 
 use crate::document::{Block, Document, Foot, Section, Start, Text};
+use crate::handout::pattern::Patterns;
 use crate::handout::writer::Writer;
 use crate::plan::Plan;
 use crate::project::Project;
@@ -47,7 +51,8 @@ pub fn write(
 ) -> Document {
     let units = options.units.unwrap_or(Units::Only(project.unit));
     let words = Words::load(&project.language, units);
-    let w = &Writer { project, plan, template, words: &words };
+    let patterns = Patterns::new(project, plan);
+    let w = &Writer { project, plan, template, words: &words, patterns: &patterns };
     let mut sections = Vec::new();
     for (at, wanted) in template.sections.iter().enumerate() {
         let mut written = section(w, wanted);
@@ -68,6 +73,7 @@ pub fn write(
         language: words.language().to_owned(),
         foot: foot(w),
         sections,
+        pictures: patterns.pictures,
     }
 }
 

@@ -1,7 +1,7 @@
 //! The project as a whole.
 
 use crate::geom::Unit;
-use crate::project::{Base, Card, Greeting, LateCut, OwnCutting, Paper, Piece, Tool};
+use crate::project::{Base, Card, Greeting, LateCut, OwnCutting, Paper, Photo, Piece, Tool};
 use crate::source::Site;
 
 /// Words that the user wrote, and where.
@@ -20,6 +20,8 @@ pub struct Project {
     pub title: Text,
     /// One or two sentences for the cover.
     pub about: Option<Text>,
+    /// A photo of the finished set.
+    pub photo: Option<Photo>,
     /// Language of the printed words, as in BCP 47: `en`, `de`.
     pub language: String,
     /// Printed in the foot, so that an old printout is known as one.

@@ -1,5 +1,6 @@
 //! The keys of pieces, greetings, cards and layers.
 
+use crate::project::keys::pictures::PHOTO_OF;
 use crate::project::keys::{Group, Takes, key};
 
 /// For keys that another thing of the kind may say.
@@ -218,6 +219,7 @@ pub(super) static CARD: Group = Group {
             "What is put on its envelope.",
             "[{piece: tile}]",
         ),
+        key("photo", PHOTO_OF, "", "A photo of the finished card.", "photos/hello.png"),
         key(
             "tips",
             Takes::WordsOrList,

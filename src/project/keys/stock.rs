@@ -1,5 +1,6 @@
 //! The keys of papers, bases and tools.
 
+use crate::project::keys::pictures::PICTURES;
 use crate::project::keys::{Group, Takes, key};
 
 const MANY: Takes = Takes::Count(1, 100_000);
@@ -78,6 +79,13 @@ pub(super) static PAPER: Group = Group {
         ),
         key("colour", Takes::Words, "", "Its colour, for drawings.", "\"#7a9a6b\"")
             .or("color"),
+        key(
+            "pictures",
+            PICTURES,
+            "",
+            "A picture of each face, or of the only one; drawings show it.",
+            "scans/rows.png",
+        ),
         key("order number", Takes::Words, "", "What to write on the order.", "OAT-25"),
     ],
 };
@@ -278,6 +286,8 @@ pub(super) static TOOL: Group = Group {
         key("dries", Takes::Words, "0 min", "How long a glue takes to dry.", "20 min"),
         key("thickness", Takes::Length, "", "How thick foam squares are.", "2 mm"),
         key("pack", PACKED, "", "How many foam squares are in a pack.", "100"),
+        key("colour", Takes::Words, "", "The colour of an ink or a pen.", "\"#4a2c4f\"")
+            .or("color"),
         key("instead", Takes::Words, "", "What does instead.", "a knife and a ruler"),
         key("order number", Takes::Words, "", "What to write on the order.", "F-2"),
     ],

@@ -6,8 +6,9 @@ use crate::diag::{Diagnostic, Rule, rules};
 use crate::geom::{Length, LengthFault, Size, SizeFault, Unit};
 use crate::project::Text;
 use crate::project::read::faults;
+use crate::project::read::pictures::Shelf;
 use crate::project::tree::{Node, Value};
-use crate::source::{Site, Sources};
+use crate::source::{Folder, Site, Sources};
 
 /// More notes than anyone reads at once are not kept.
 const MOST_NOTES: usize = 500;
@@ -24,6 +25,8 @@ pub(crate) struct Desk<'a> {
     pub(crate) first: Option<Unit>,
     /// Everything that was noted.
     pub(crate) notes: Vec<Diagnostic>,
+    /// The pictures that were read.
+    pub(crate) shelf: Shelf<'a>,
     /// Whether an error was noted.
     failed: bool,
 }
@@ -42,8 +45,9 @@ pub(crate) enum Way {
 }
 
 impl<'a> Desk<'a> {
-    pub(crate) fn new(sources: &'a Sources) -> Self {
-        Self { sources, unit: None, first: None, notes: Vec::new(), failed: false }
+    pub(crate) fn new(sources: &'a Sources, folder: &'a dyn Folder) -> Self {
+        let shelf = Shelf::new(folder);
+        Self { sources, unit: None, first: None, notes: Vec::new(), shelf, failed: false }
     }
 
     /// The unit that messages are written in.

@@ -4,7 +4,7 @@ use crate::geom::{Size, Unit};
 use crate::project::read::shape::Names;
 use crate::project::{
     Base, Card, CutBy, DoneAhead, Greeting, HandedOutBy, LateCut, OwnCutting, Paper,
-    Piece, PieceId, Placed, Project, Spares, Text, Tool,
+    Photo, Piece, PieceId, Placed, Project, Spares, Text, Tool,
 };
 use crate::source::Site;
 
@@ -16,6 +16,7 @@ use crate::source::Site;
 pub(crate) struct Draft {
     pub(crate) title: Option<Text>,
     pub(crate) about: Option<Text>,
+    pub(crate) photo: Option<Photo>,
     pub(crate) language: String,
     pub(crate) edition: Option<Text>,
     pub(crate) handed_out_by: Option<HandedOutBy>,
@@ -87,6 +88,7 @@ impl Draft {
         Some(Project {
             title: self.title?,
             about: self.about,
+            photo: self.photo,
             language: self.language,
             edition: self.edition,
             handed_out_by: self.handed_out_by,

@@ -11,7 +11,9 @@ mod faults;
 mod fit_rules;
 mod greetings;
 mod late;
+mod palette;
 mod papers;
+mod pictures;
 mod pieces;
 mod place;
 mod shape;
@@ -52,11 +54,9 @@ pub struct Reading {
 
 /// Reads a description as [`read`] does, and keeps what is sound in a faulty one.
 pub fn read_all(source: Source, folder: &dyn Folder) -> Reading {
-    // No key names a file yet.
-    let _ = folder;
     let sources = Sources { files: vec![source] };
     let Grown { root, fault } = tree::grow(&sources.files[0], 0);
-    let (mut outcome, mut sound_cards) = meaning(&sources, &root);
+    let (mut outcome, mut sound_cards) = meaning(&sources, &root, folder);
     if let Some(fault) = fault {
         sound_cards = None;
         // What stands before the fault is read all the same, but only what it
@@ -85,8 +85,12 @@ fn stands_alone(rule: &Rule) -> bool {
     of_a_value || of_a_key.contains(&rule)
 }
 
-fn meaning(sources: &Sources, root: &Node) -> (Outcome<Project>, Option<Project>) {
-    let mut desk = Desk::new(sources);
+fn meaning(
+    sources: &Sources,
+    root: &Node,
+    folder: &dyn Folder,
+) -> (Outcome<Project>, Option<Project>) {
+    let mut desk = Desk::new(sources, folder);
     let keys = desk.open(root, Site { end: root.site.start, ..root.site }, "project");
     desk.unit =
         keys.get("unit").and_then(|node| match desk.one_of(node, &["in", "mm"])? {
@@ -104,6 +108,7 @@ fn meaning(sources: &Sources, root: &Node) -> (Outcome<Project>, Option<Project>
     cards::read(&mut desk, keys.get("cards"), &mut draft);
     ways::read(&mut desk, keys.get("cutting"), &mut draft);
     fit_rules::check(&mut desk, &draft);
+    palette::check(&mut desk, &draft);
     if !desk.has_errors() {
         use_rules::check(&mut desk, &draft);
     }

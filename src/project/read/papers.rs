@@ -4,6 +4,7 @@ use crate::diag::rules;
 use crate::geom::Size;
 use crate::project::read::desk::{Desk, either, quote};
 use crate::project::read::draft::Draft;
+use crate::project::read::pictures;
 use crate::project::read::shape::{Keys, name_of};
 use crate::project::tree::{Entry, Node, Value};
 use crate::project::{
@@ -40,6 +41,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
     let order_number = keys.get("order number").and_then(|node| desk.words(node));
     let stock = stock(desk, &keys)?;
     let grain = keys.get("grain").and_then(|node| grain(desk, node, &stock));
+    let pictures = pictures::of_paper(desk, &keys, &faces, &stock);
     let name = name_of(entry);
     Some(Paper {
         name,
@@ -51,6 +53,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
         grain,
         pack,
         color,
+        pictures,
         order_number,
     })
 }
@@ -275,7 +278,7 @@ fn hundredths(text: &str) -> Option<u32> {
     Some(whole.parse::<u32>().ok()? * 100 + part)
 }
 
-fn color(desk: &mut Desk<'_>, node: &Node) -> Option<[u8; 3]> {
+pub(crate) fn color(desk: &mut Desk<'_>, node: &Node) -> Option<[u8; 3]> {
     let (text, _) = desk.raw(node)?;
     let digits = text.strip_prefix('#').unwrap_or(text);
     let number = u32::from_str_radix(digits, 16).ok().filter(|_| digits.len() == 6);

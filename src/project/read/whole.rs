@@ -2,8 +2,10 @@
 
 use crate::diag::rules;
 use crate::project::keys;
+use crate::project::picture::COVER_ROOM;
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::Draft;
+use crate::project::read::pictures;
 use crate::project::read::shape::Keys;
 use crate::project::tree::{Node, Value};
 use crate::project::{CutBy, DoneAhead, HandedOutBy, Reader, Spares, Work};
@@ -12,6 +14,7 @@ use crate::project::{CutBy, DoneAhead, HandedOutBy, Reader, Spares, Work};
 pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
     draft.title = desk.need(keys, "title").and_then(|node| desk.words(node));
     draft.about = keys.get("about").and_then(|node| desk.words(node));
+    draft.photo = pictures::photo(desk, keys.get("photo"), COVER_ROOM);
     draft.edition = keys.get("edition").and_then(|node| desk.words(node));
     draft.language = keys
         .get("language")
