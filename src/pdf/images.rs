@@ -81,13 +81,14 @@ fn fitting(picture: &Picture, size: (f64, f64), most: Resolution) -> Cow<'_, Pic
     if part >= WORTH_IT {
         return Cow::Borrowed(picture);
     }
+    // Places on the page are rounded; a hundredth of a pixel is nothing.
     let fewer = |side: u32| {
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,
             reason = "less than the side, and not below zero"
         )]
-        let fewer = (f64::from(side) * part).ceil() as u32;
+        let fewer = (f64::from(side) * part - 0.01).ceil() as u32;
         fewer
     };
     Cow::Owned(picture.shrunk(fewer(width), fewer(height)))
