@@ -179,10 +179,9 @@ impl Patterns {
         let picture = of_face(&project.papers[piece.paper.0], FaceId(0))?;
         let Size { width, height } = front.size;
         let (open, at) = match front.fold {
-            Side::Left | Side::Right => (
-                Size::new(width * 2, height),
-                Rect::new(width, Length::ZERO, front.size),
-            ),
+            Side::Left | Side::Right => {
+                (Size::new(width * 2, height), Rect::new(width, Length::ZERO, front.size))
+            }
             Side::Top | Side::Bottom => (
                 Size::new(width, height * 2),
                 Rect::new(Length::ZERO, height, front.size),
@@ -190,7 +189,8 @@ impl Patterns {
         };
         // It was cut as it stands, or a quarter turned.
         let turn = if piece.size == open { Turn::None } else { Turn::Right };
-        let back = if turn == Turn::None { at } else { lie::turned(at, open, Turn::Left) };
+        let back =
+            if turn == Turn::None { at } else { lie::turned(at, open, Turn::Left) };
         let lie = piece.seen(Some(back), picture)?.turned(turn);
         let place = Rect::whole(front.size);
         let fits = lie.size == place.size;
@@ -286,12 +286,18 @@ impl Cutter<'_> {
 
     /// The piece that the so-and-so-many-th part of a late cut comes from, and
     /// where on it.
-    fn late(&self, id: LateId, at: usize, number: usize) -> Option<(CutOut, Option<Rect>)> {
+    fn late(
+        &self,
+        id: LateId,
+        at: usize,
+        number: usize,
+    ) -> Option<(CutOut, Option<Rect>)> {
         let cut = &self.project.late_cuts[id.0];
         let of = PartOf::Piece(cut.piece);
         let (pieces, late) = self.cut.get(&of)?;
         // Those that are cut again come last among their kind.
-        let again = |it: &[(LateId, u32)]| it.iter().map(|it| it.1 as usize).sum::<usize>();
+        let again =
+            |it: &[(LateId, u32)]| it.iter().map(|it| it.1 as usize).sum::<usize>();
         let place = late.iter().position(|it| it.0 == id)?;
         let first = pieces.len().saturating_sub(again(late)) + again(&late[..place]);
         let makes = (cut.makes.get(at)?.makes.max(1)) as usize;

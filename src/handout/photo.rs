@@ -6,7 +6,11 @@ use crate::handout::writer::Writer;
 use crate::project::{CardId, Photo};
 
 /// A photo at its size, of a card or of the whole set.
-pub(super) fn figure(w: &Writer<'_>, photo: &Photo, card: Option<CardId>) -> Option<Figure> {
+pub(super) fn figure(
+    w: &Writer<'_>,
+    photo: &Photo,
+    card: Option<CardId>,
+) -> Option<Figure> {
     let rect = Rect::whole(photo.printed);
     let mark = Mark::Picture {
         rect,

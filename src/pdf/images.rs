@@ -6,7 +6,9 @@ use std::io::Write;
 
 use flate2::Compression;
 use flate2::write::ZlibEncoder;
-use printpdf::{DictItem, ExternalStream, ExternalXObject, PdfDocument, XObject, XObjectId};
+use printpdf::{
+    DictItem, ExternalStream, ExternalXObject, PdfDocument, XObject, XObjectId,
+};
 
 use super::{Fault, Resolution};
 use crate::page::{Laid, What, Window};

@@ -42,7 +42,8 @@ pub(super) fn head(bytes: &[u8]) -> Option<Head> {
         if marker == 0xd9 {
             return None;
         }
-        let long = usize::from(u16::from_be_bytes([*bytes.get(at)?, *bytes.get(at + 1)?]));
+        let long =
+            usize::from(u16::from_be_bytes([*bytes.get(at)?, *bytes.get(at + 1)?]));
         let segment = bytes.get(at + 2..at.checked_add(long)?)?;
         match marker {
             // Frames; c4, c8 and cc are tables and the like.

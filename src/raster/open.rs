@@ -194,9 +194,9 @@ fn decoded(
     if bytes > MOST_MEMORY {
         return Err(Fault::TooManyPixels(width, height));
     }
-    let stands = decoder.orientation().map_or(Stands::UPRIGHT, |it| {
-        Stands::from_tag(it.to_exif())
-    });
+    let stands = decoder
+        .orientation()
+        .map_or(Stands::UPRIGHT, |it| Stands::from_tag(it.to_exif()));
     let kind = decoder.color_type();
     let read = || -> ImageResult<Vec<u8>> {
         let room = usize::try_from(bytes).unwrap_or(usize::MAX);

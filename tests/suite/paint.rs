@@ -10,7 +10,11 @@ use image::{ExtendedColorType, ImageFormat, RgbImage};
 use leafwright::source::Folder;
 
 /// A PNG file, pixel by pixel.
-pub(crate) fn png(width: u32, height: u32, color: impl Fn(u32, u32) -> [u8; 3]) -> Vec<u8> {
+pub(crate) fn png(
+    width: u32,
+    height: u32,
+    color: impl Fn(u32, u32) -> [u8; 3],
+) -> Vec<u8> {
     let picture = RgbImage::from_fn(width, height, |x, y| image::Rgb(color(x, y)));
     let mut bytes = Vec::new();
     picture.write_to(&mut Cursor::new(&mut bytes), ImageFormat::Png).expect("a PNG file");

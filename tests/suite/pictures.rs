@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use leafwright::geom::{Length, Rect};
 use leafwright::handout::{self, Options, Template};
 use leafwright::layout::{PageSetup, Press, lay_out};
+use leafwright::page::{Ink, Laid, Path, PathStep, What};
 use leafwright::pdf::{self, PdfInfo, Resolution};
 use leafwright::plan::{Plan, PlanOptions, plan};
 use leafwright::project;
@@ -22,23 +23,38 @@ struct Asked {
 }
 
 /// The file, the plan, and how large the file is.
-fn made(text: &str, files: &[(&'static str, Vec<u8>)], asked: &Asked) -> (Read, Plan, usize) {
-    let folder = Drawer(files.iter().cloned().collect());
-    let (_, read) = project::read(Source::new("pictures.yaml", text), &folder);
-    let project = read.value.unwrap_or_else(|| panic!("{:#?}", read.notes));
-    let template = Template::built_in(asked.template.unwrap_or("class")).expect("built in");
-    let options = PlanOptions { reader: template.reader, ..PlanOptions::default() };
-    let plan = plan(&project, &options).value.expect("a plan");
-    let document = handout::write(&project, &plan, &template, Options::default());
+fn made(
+    text: &str,
+    files: &[(&'static str, Vec<u8>)],
+    asked: &Asked,
+) -> (Read, Plan, usize) {
     let mut press = Press::new();
-    let setup = PageSetup { gray: asked.gray, ..PageSetup::default() };
-    let laid = lay_out(&mut press, &document, &setup).value.expect("pages");
+    let (laid, plan) = laid(text, files, asked, &mut press);
     let info = PdfInfo {
         pictures: asked.dots.map(Resolution).unwrap_or_default(),
         ..PdfInfo::default()
     };
     let bytes = pdf::write(&laid, press.library(), &info).expect("a file");
     (Read::new(&bytes), plan, bytes.len())
+}
+
+/// The finished pages.
+fn laid(
+    text: &str,
+    files: &[(&'static str, Vec<u8>)],
+    asked: &Asked,
+    press: &mut Press,
+) -> (Laid, Plan) {
+    let folder = Drawer(files.iter().cloned().collect());
+    let (_, read) = project::read(Source::new("pictures.yaml", text), &folder);
+    let project = read.value.unwrap_or_else(|| panic!("{:#?}", read.notes));
+    let template =
+        Template::built_in(asked.template.unwrap_or("class")).expect("built in");
+    let options = PlanOptions { reader: template.reader, ..PlanOptions::default() };
+    let plan = plan(&project, &options).value.expect("a plan");
+    let document = handout::write(&project, &plan, &template, Options::default());
+    let setup = PageSetup { gray: asked.gray, ..PageSetup::default() };
+    (lay_out(press, &document, &setup).value.expect("pages"), plan)
 }
 
 fn windows(file: &Read) -> Vec<Window> {
@@ -157,6 +173,88 @@ fn the_sheet_and_the_parts_in_hand_show_their_own_part_of_the_pattern() {
     }
 }
 
+/// The box around a path without curves: left, top, right and bottom.
+fn around(path: &Path) -> [f64; 4] {
+    let ends = path.pieces.iter().flat_map(|it| {
+        let steps = it.steps.iter().map(|step| match step {
+            PathStep::To(x, y) => (*x, *y),
+            PathStep::Curve(points) => points[2],
+        });
+        std::iter::once(it.start).chain(steps)
+    });
+    ends.fold([f64::MAX, f64::MAX, f64::MIN, f64::MIN], |it, (x, y)| {
+        [it[0].min(x), it[1].min(y), it[2].max(x), it[3].max(y)]
+    })
+}
+
+#[test]
+fn words_and_lines_upon_a_picture_keep_their_contrast() {
+    let (laid, _) = laid(SIX, &faces(), &Asked::default(), &mut Press::new());
+    let (mut words, mut lines) = (0, 0);
+    for page in &laid.pages {
+        // What was last drawn at a place is what lies below.
+        let mut seen: Vec<[f64; 4]> = Vec::new();
+        let mut plates: Vec<[f64; 4]> = Vec::new();
+        let mut light: Option<&Path> = None;
+        for item in &page.items {
+            match &item.what {
+                What::Window(window) => {
+                    let pieces = vec![window.outline.clone()];
+                    let area = around(&Path { pieces, fill: None, line: None });
+                    plates.retain(|it| {
+                        it[0] >= area[2]
+                            || it[2] <= area[0]
+                            || it[1] >= area[3]
+                            || it[3] <= area[1]
+                    });
+                    seen.push(area);
+                }
+                What::Path(path) => {
+                    if path.fill == Some(Ink::PAPER) {
+                        plates.push(around(path));
+                    }
+                    let Some(line) = &path.line else { continue };
+                    if line.ink == Ink::PAPER {
+                        light = Some(path);
+                        continue;
+                    }
+                    // Cuts across a picture: a wider light line below each.
+                    let [left, top, right, bottom] = around(path);
+                    let on = |it: &[f64; 4]| {
+                        let (x, y) = ((left + right) / 2.0, (top + bottom) / 2.0);
+                        it[0] + 1.0 < x
+                            && x < it[2] - 1.0
+                            && it[1] + 1.0 < y
+                            && y < it[3] - 1.0
+                    };
+                    let cut = path.pieces.len() == 1 && line.width > 1.0;
+                    if line.ink == Ink::ACCENT && cut && seen.iter().any(on) {
+                        let halo = light.expect("a light line");
+                        assert_eq!(halo.pieces, path.pieces);
+                        let wide = halo.line.as_ref().map_or(0.0, |it| it.width);
+                        assert!(wide >= line.width + 1.0);
+                        assert!(line.ink.contrast(Ink::PAPER) >= 4.5);
+                        lines += 1;
+                    }
+                }
+                What::Text(text) => {
+                    let (x, y) = (text.x + text.run.advance / 2.0, text.y - 2.0);
+                    let holds =
+                        |it: &&[f64; 4]| it[0] < x && x < it[2] && it[1] < y && y < it[3];
+                    if text.upwards || !seen.iter().any(|it| holds(&it)) {
+                        continue;
+                    }
+                    let plate = plates.iter().rev().find(holds).expect("a plate");
+                    assert!(plate[0] <= text.x && text.x + text.run.advance <= plate[2]);
+                    assert!(text.ink.contrast(Ink::PAPER) >= 4.5);
+                    words += 1;
+                }
+            }
+        }
+    }
+    assert!(words >= 12 && lines >= 3, "{words} words and {lines} lines");
+}
+
 #[test]
 fn the_pixels_in_the_file_are_those_of_the_picture() {
     let (file, _, _) = made(SIX, &faces(), &Asked::default());
@@ -201,8 +299,10 @@ cards:
 
 #[test]
 fn a_picture_of_a_part_of_the_sheet_lies_on_that_part() {
-    let text = SIX
-        .replace("front: front.png", "front: {file: front.png, covers: bottom right 4 x 3 in}");
+    let text = SIX.replace(
+        "front: front.png",
+        "front: {file: front.png, covers: bottom right 4 x 3 in}",
+    );
     let (file, _, _) = made(&text, &faces(), &Asked::default());
     let all = windows(&file);
     let sheet = all.iter().find(|it| {
@@ -235,9 +335,11 @@ fn twelve_pieces_of_one_picture_and_it_is_in_the_file_once() {
     assert_eq!(file.pictures().len(), 1);
     let images = file.document.objects.values().filter(|it| {
         let stream = it.as_stream().ok();
-        stream.is_some_and(|it| it.dict.get(b"Subtype").is_ok_and(|it| {
-            it.as_name().is_ok_and(|it| it == b"Image")
-        }))
+        stream.is_some_and(|it| {
+            it.dict
+                .get(b"Subtype")
+                .is_ok_and(|it| it.as_name().is_ok_and(|it| it == b"Image"))
+        })
     });
     assert_eq!(images.count(), 1);
     // The largest drawing is 1:2, and at 300 dots an inch the whole sheet then has
@@ -266,7 +368,8 @@ fn the_photo(file: &Read) -> (Window, &lopdf::Stream) {
 #[test]
 fn a_jpeg_file_that_need_not_shrink_passes_through_untouched() {
     let photo = jpeg(600, 400, shade);
-    let (file, ..) = made(&with_photo("a.jpg"), &[("a.jpg", photo.clone())], &Asked::default());
+    let (file, ..) =
+        made(&with_photo("a.jpg"), &[("a.jpg", photo.clone())], &Asked::default());
     let (window, stream) = the_photo(&file);
     assert!(stream.content == photo);
     assert_eq!(stream.dict.get(b"Filter").unwrap().as_name().unwrap(), b"DCTDecode");
@@ -290,7 +393,7 @@ fn larger_photos_are_shrunk_to_the_dots_that_are_printed() {
             let (_, stream) = the_photo(&file);
             let side = |key: &[u8]| stream.dict.get(key).unwrap().as_i64().unwrap();
             // 2 1/2 in wide.
-            assert_eq!((side(b"Width"), side(b"Height")), (most, most / 2));
+            assert_eq!((side(b"Width"), side(b"Height")), (most, (most + 1) / 2));
         }
     }
 }
@@ -302,7 +405,8 @@ fn photos_stand_as_the_camera_was_held() {
     let seen = [(1, (0.0, 0.0)), (3, (1.0, 1.0)), (6, (1.0, 0.0)), (8, (0.0, 1.0))];
     for (tag, (across, down)) in seen {
         let photo = standing(&jpeg(600, 400, shade), tag);
-        let (file, ..) = made(&with_photo("a.jpg"), &[("a.jpg", photo)], &Asked::default());
+        let (file, ..) =
+            made(&with_photo("a.jpg"), &[("a.jpg", photo)], &Asked::default());
         let (window, _) = the_photo(&file);
         let [left, bottom, right, top] = window.clip;
         let high = top - bottom > right - left;
@@ -335,7 +439,8 @@ fn few_colours_take_a_byte_for_each_pixel_and_alpha_lies_on_white() {
     let half = image::RgbaImage::from_fn(90, 90, |x, _| {
         image::Rgba(if x < 45 { [0, 0, 0, 0] } else { [200, 0, 0, 255] })
     });
-    half.write_to(&mut std::io::Cursor::new(&mut bytes), image::ImageFormat::Png).unwrap();
+    half.write_to(&mut std::io::Cursor::new(&mut bytes), image::ImageFormat::Png)
+        .unwrap();
     let (file, ..) = made(&with_photo("a.png"), &[("a.png", bytes)], &Asked::default());
     let (_, stream) = the_photo(&file);
     let space = stream.dict.get(b"ColorSpace").unwrap().as_array().unwrap();
@@ -354,7 +459,8 @@ fn sixteen_bits_become_eight() {
     image::DynamicImage::from(deep)
         .write_to(&mut std::io::Cursor::new(&mut bytes), image::ImageFormat::Png)
         .unwrap();
-    let files = BTreeMap::from([("front.png", bytes), ("back.png", faces()[1].1.clone())]);
+    let files =
+        BTreeMap::from([("front.png", bytes), ("back.png", faces()[1].1.clone())]);
     let files: Vec<_> = files.into_iter().collect();
     let (file, ..) = made(SIX, &files, &Asked::default());
     let pixels = file.pictures()["P1"].decompressed_content().unwrap();

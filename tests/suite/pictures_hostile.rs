@@ -96,7 +96,10 @@ fn hostile() -> Vec<(String, Vec<u8>)> {
         ("too many pixels", 7_000, 7_000),
         ("nothing behind it", 5_000, 5_000),
     ] {
-        add(&format!("png with {name}"), claims(width, height, 8, 2, &[0x78, 0x9c, 3, 0]));
+        add(
+            &format!("png with {name}"),
+            claims(width, height, 8, 2, &[0x78, 0x9c, 3, 0]),
+        );
     }
     add("png of 3 bits", claims(8, 8, 3, 2, b""));
     add("png of colour kind 5", claims(8, 8, 8, 5, b""));
@@ -145,8 +148,11 @@ fn every_hostile_file_is_refused_with_its_name_and_its_line() {
         let folder = Drawer([("rows.png", bytes)].into());
         let text = "title: Hostile\nunit: in\npapers:\n  rows:\n    sheet: 8 x 6 in\n    pictures: rows.png\n";
         let (sources, read) = project::read(Source::new("hostile.yaml", text), &folder);
-        let notes: Vec<_> =
-            read.notes.iter().filter(|it| it.rule == &rules::PICTURE_NOT_USABLE).collect();
+        let notes: Vec<_> = read
+            .notes
+            .iter()
+            .filter(|it| it.rule == &rules::PICTURE_NOT_USABLE)
+            .collect();
         let [note] = &notes[..] else { panic!("{name}: {:#?}", read.notes) };
         let line = sources.files[0].line_column(note.site.start as usize).0;
         assert_eq!(line, 6, "{name}");
@@ -206,10 +212,14 @@ fn pictures_lie_below_the_folder_of_the_description() {
     let _ = fs::remove_dir_all(&folder);
     fs::create_dir_all(folder.join("project/scans")).expect("a folder for the test");
     fs::write(folder.join("outside.png"), png(80, 60, shade)).expect("a picture");
-    fs::write(folder.join("project/scans/inside.png"), png(80, 60, shade)).expect("one more");
+    fs::write(folder.join("project/scans/inside.png"), png(80, 60, shade))
+        .expect("one more");
     #[cfg(unix)]
-    std::os::unix::fs::symlink("../../outside.png", folder.join("project/scans/link.png"))
-        .expect("a link");
+    std::os::unix::fs::symlink(
+        "../../outside.png",
+        folder.join("project/scans/link.png"),
+    )
+    .expect("a link");
     let absolute = folder.join("outside.png");
     let absolute = absolute.to_str().expect("a plain path");
     let mut cases = vec![
@@ -231,7 +241,8 @@ fn pictures_lie_below_the_folder_of_the_description() {
         let file = folder.join("project/below.yaml");
         fs::write(&file, text).expect("a description");
         let (mut out, mut err) = (Vec::new(), Vec::new());
-        let arguments = ["leafwright", "check", "--messages", "short"].map(OsString::from);
+        let arguments =
+            ["leafwright", "check", "--messages", "short"].map(OsString::from);
         let arguments = arguments.into_iter().chain([file.into_os_string()]);
         cli::run(arguments, &mut out, &mut err, false);
         let err = String::from_utf8(err).expect("text");

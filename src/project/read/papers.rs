@@ -280,6 +280,9 @@ fn hundredths(text: &str) -> Option<u32> {
 
 pub(crate) fn color(desk: &mut Desk<'_>, node: &Node) -> Option<[u8; 3]> {
     let (text, _) = desk.raw(node)?;
+    if let Some(color) = standards::color(text) {
+        return Some(color);
+    }
     let digits = text.strip_prefix('#').unwrap_or(text);
     let number = u32::from_str_radix(digits, 16).ok().filter(|_| digits.len() == 6);
     match number {
@@ -288,12 +291,12 @@ pub(crate) fn color(desk: &mut Desk<'_>, node: &Node) -> Option<[u8; 3]> {
             Some([red, green, blue])
         }
         _ => {
-            desk.fault(
-                &rules::NOT_A_COLOUR,
-                node.site,
-                format!("{} is not a colour", quote(text)),
-                "write six digits in quotes, such as `\"#7a9a6b\"`",
-            );
+            let help = match desk.near(text, standards::color_names()) {
+                Some(name) => format!("did you mean `{name}`?"),
+                None => "write six digits in quotes, such as `\"#7a9a6b\"`".to_owned(),
+            };
+            let message = format!("{} is not a colour", quote(text));
+            desk.fault(&rules::NOT_A_COLOUR, node.site, message, help);
             None
         }
     }
