@@ -15,6 +15,7 @@ pub mod page;
 pub mod pdf;
 pub mod plan;
 pub mod project;
+pub mod raster;
 pub mod source;
 pub mod standards;
 pub mod words;

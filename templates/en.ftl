@@ -806,3 +806,9 @@ envelope-post = { $raised ->
 check-title = Is this printed at true size?
 check-text = These bars are { $inches } and { $millimetres } long. If yours are not, print again at 100{ "\u00A0" }%.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.
+
+
+## Photos
+
+photo-of-card = A photo of the finished card { $card }.
+photo-of-set = A photo of the finished cards of this set.

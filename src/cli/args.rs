@@ -96,6 +96,10 @@ pub(crate) struct Make {
     /// Set in 18 pt for readers who see little.
     #[arg(long)]
     pub(crate) large_print: bool,
+    /// How finely pictures are printed at most, in dots an inch.
+    #[arg(long, default_value_t = 300, value_name = "DOTS",
+          value_parser = clap::value_parser!(u32).range(72..=1200))]
+    pub(crate) picture_dots: u32,
     /// The kind of PDF: the usual one, or one for archives that want PDF/A-1b.
     #[arg(long, value_enum, default_value = "tagged", value_name = "KIND")]
     pub(crate) pdf: PdfKind,

@@ -45,6 +45,10 @@ impl Folder for DiskFolder {
                 path.display()
             ));
         }
+        // A pipe or a device would be waited for.
+        if !file.is_file() {
+            return Err(format!("`{}` is not a file", path.display()));
+        }
         read_bounded(&file)
             .map_err(|fault| format!("`{}` can't be read: {fault}", path.display()))
     }

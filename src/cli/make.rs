@@ -10,7 +10,7 @@ use crate::diag::Diagnostic;
 use crate::geom::Unit;
 use crate::handout::{self, Template};
 use crate::layout::{self, PageSetup, PageSize, Press};
-use crate::pdf::{self, Flavour, PdfInfo};
+use crate::pdf::{self, Flavour, PdfInfo, Resolution};
 use crate::project::Text;
 use crate::words::Units;
 
@@ -71,6 +71,7 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
                 PdfKind::Tagged => Flavour::Tagged,
                 PdfKind::Archive => Flavour::Archive1b,
             },
+            pictures: Resolution(asked.picture_dots),
         };
         let bytes = pdf::write(&laid, press.library(), &info).map_err(|fault| Failure {
             message: format!("the PDF can't be made: {fault}"),

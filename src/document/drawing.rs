@@ -26,6 +26,21 @@ pub enum Mark {
         /// What it is filled with.
         fill: Fill,
     },
+    /// A picture as through a window: what of it falls into a box is seen.
+    Picture {
+        /// The window.
+        rect: Rect,
+        /// What shape fills the window.
+        shape: Shape,
+        /// How its outline is drawn.
+        line: Option<Stroke>,
+        /// Which picture of the document.
+        number: usize,
+        /// Where the whole picture would lie, after its turn.
+        whole: Rect,
+        /// How the picture is turned.
+        turn: Turn,
+    },
     /// A straight line from one point to another.
     Line {
         /// One end and the other, as the opposite corners of a box: from its top

@@ -7,6 +7,9 @@ mod drawing;
 
 pub use drawing::*;
 
+use std::sync::Arc;
+
+use crate::raster::Picture;
 use crate::source::Site;
 
 /// A whole handout in one language.
@@ -20,6 +23,8 @@ pub struct Document {
     pub foot: Foot,
     /// In reading order.
     pub sections: Vec<Section>,
+    /// Every picture, each once; drawings name them by number.
+    pub pictures: Vec<Arc<Picture>>,
 }
 
 /// What stands at the foot of each page, as data for the layout.

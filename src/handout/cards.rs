@@ -4,7 +4,7 @@ use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone
 use crate::geom::Side;
 use crate::handout::fronts::Half;
 use crate::handout::writer::{Writer, plain, sentences};
-use crate::handout::{Drawings, Wanted, When, cover, fronts, prepare};
+use crate::handout::{Drawings, Wanted, When, cover, fronts, photo, prepare};
 use crate::plan::{Act, Front, Task};
 use crate::project::{Card, CardId, LateId, Layer, Placed, Work};
 
@@ -58,6 +58,10 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     for tip in &card.tips {
         let tip = w.tell("tip", &[("tip", w.user(tip).into())]);
         beside.push(Block::Paragraph(Tone::Remark, tip));
+    }
+    if let Some(photo) = card.photo.as_ref().filter(|_| wanted.drawings != Drawings::LeftOut)
+    {
+        beside.extend(photo::figure(w, photo, Some(id)).map(Block::Figure));
     }
     let half = Half {
         card: id,

@@ -4,7 +4,7 @@ use crate::document::{
     Block, Figure, Inline, Marker, ScaleWish, Section, Start, Text, Tone,
 };
 use crate::handout::writer::{Writer, plain, sentences};
-use crate::handout::{Drawings, Hands, Wanted, When, fronts};
+use crate::handout::{Drawings, Hands, Wanted, When, fronts, photo};
 use crate::plan::TaskId;
 use crate::project::{CardId, Reader, Work};
 
@@ -16,6 +16,10 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let mut blocks = Vec::new();
     if let Some(about) = &project.about {
         blocks.push(Block::Paragraph(Tone::Lead, w.user(about)));
+    }
+    if wanted.drawings != Drawings::LeftOut {
+        let photo = project.photo.as_ref().and_then(|it| photo::figure(w, it, None));
+        blocks.extend(photo.map(Block::Figure));
     }
     if w.template.hands == Hands::Maker {
         let kits = w.kits();

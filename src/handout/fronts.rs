@@ -80,6 +80,10 @@ fn shifted(mark: Mark, by: Length) -> Mark {
         Mark::Area { rect, shape, line, fill } => {
             Mark::Area { rect: moved(rect), shape, line, fill }
         }
+        Mark::Picture { rect, shape, line, number, whole, turn } => {
+            let (rect, whole) = (moved(rect), moved(whole));
+            Mark::Picture { rect, shape, line, number, whole, turn }
+        }
         Mark::Line { along, line } => Mark::Line { along: moved(along), line },
         Mark::Name { rect, short, long, may_turn } => {
             Mark::Name { rect: moved(rect), short, long, may_turn }
@@ -120,29 +124,31 @@ fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
         Side::Left | Side::Right => Size::new(Length::ZERO, height),
         Side::Top | Side::Bottom => Size::new(width, Length::ZERO),
     };
-    vec![
-        Mark::Area {
-            rect: Rect::whole(front.size),
-            shape: Shape::Rectangle,
-            line: Some(Stroke::Edge),
-            fill,
-        },
-        Mark::Line { along: Rect::whole(fold), line: Stroke::Fold },
-    ]
+    let mut marks = vec![Mark::Area {
+        rect: Rect::whole(front.size),
+        shape: Shape::Rectangle,
+        line: Some(Stroke::Edge),
+        fill,
+    }];
+    marks.extend(w.patterns.base(front.card));
+    marks.push(Mark::Line { along: Rect::whole(fold), line: Stroke::Fold });
+    marks
 }
 
 /// A layer, with the mat below it.
 fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     let mut marks = Vec::new();
-    let mut area = |rect, shape, fill| {
-        let line = Some(Stroke::Edge);
+    // Where the pattern itself is seen, it draws the outline.
+    let mut area = |rect, shape, fill, seen: Option<Mark>| {
+        let line = seen.is_none().then_some(Stroke::Edge);
         marks.push(Mark::Area { rect, shape, line, fill });
+        marks.extend(seen);
     };
     if let (Some(rect), Placed::Greeting(greeting)) = (set.mat, set.what)
         && let Some(mat) = w.project.greetings[greeting.0].mat
     {
         let shape = mat.punched.map_or(set.shape, |it| it.shape);
-        area(rect, shape, w.fill(mat.of, None, Turn::None));
+        area(rect, shape, w.fill(mat.of, None, Turn::None), w.patterns.mat(set));
     }
     // Words must stay readable on a label.
     let is_label = matches!(set.what, Placed::Greeting(_));
@@ -152,7 +158,7 @@ fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     } else {
         w.fill(set.paper, set.showing, set.turned)
     };
-    area(set.rect, set.shape, fill);
+    area(set.rect, set.shape, fill, w.patterns.layer(set));
     marks
 }
 

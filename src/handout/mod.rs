@@ -14,7 +14,10 @@ mod cut_plan;
 mod cutting;
 mod envelope;
 mod fronts;
+mod lie;
 mod need;
+mod pattern;
+mod photo;
 mod phrases;
 mod prepare;
 mod punched;
@@ -27,6 +30,7 @@ pub use template::{
 };
 
 use crate::document::{Block, Document, Foot, Section, Start, Text};
+use crate::handout::pattern::Patterns;
 use crate::handout::writer::Writer;
 use crate::plan::Plan;
 use crate::project::Project;
@@ -52,7 +56,8 @@ pub fn write(
     let units = options.units.unwrap_or(Units::Only(project.unit));
     let language = options.language.unwrap_or(&project.language);
     let words = Words::load(language, units);
-    let w = &Writer { project, plan, template, words: &words, language };
+    let patterns = Patterns::new(project, plan);
+    let w = &Writer { project, plan, template, words: &words, language, patterns: &patterns };
     let mut sections = Vec::new();
     for (at, wanted) in template.sections.iter().enumerate() {
         let mut written = section(w, wanted);
@@ -73,6 +78,7 @@ pub fn write(
         language: words.language().to_owned(),
         foot: foot(w),
         sections,
+        pictures: patterns.pictures,
     }
 }
 

@@ -13,6 +13,8 @@ pub(super) fn divided(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Drawing
     let sheet = cut.patterns[pattern].sheet;
     let whole = Rect::whole(sheet);
     let mut marks = vec![area(whole, Some(Stroke::Edge), paper(w, cut))];
+    let of = &w.project.papers[cut.paper.0];
+    marks.extend(w.patterns.sheet(of, sheet, whole));
     let placements = tree.placements(sheet);
     for placement in &placements {
         let rect = placement.rect;
@@ -55,6 +57,9 @@ pub(super) fn in_hand(w: &Writer<'_>, cut: &PaperCut, step: &Step) -> Drawing {
     };
     let whole = Rect::whole(size);
     let mut marks = vec![area(whole, Some(Stroke::Edge), paper(w, cut))];
+    let of = &w.project.papers[cut.paper.0];
+    let sheet = cut.patterns.get(step.pattern).map(|it| it.sheet).unwrap_or_default();
+    marks.extend(w.patterns.sheet(of, sheet, step.in_hand));
     for (rect, becomes) in step.off.iter().chain([&step.stays]) {
         let rect = here(*rect);
         match becomes {
@@ -113,7 +118,7 @@ pub(super) fn directed(w: &Writer<'_>, cut: &PaperCut) -> bool {
 }
 
 /// The cuts of a pattern, lying as the steps make them.
-fn tree(cut: &PaperCut, pattern: usize) -> &Tree {
+pub(super) fn tree(cut: &PaperCut, pattern: usize) -> &Tree {
     cut.schedule.laid.get(pattern).unwrap_or(&cut.patterns[pattern].tree)
 }
 

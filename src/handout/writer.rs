@@ -2,6 +2,7 @@
 
 use crate::document::{Inline, Look, Text};
 use crate::geom::Turn;
+use crate::handout::pattern::Patterns;
 use crate::handout::{Hands, Template, When};
 use crate::plan::cut::{PaperCut, Part, PartOf};
 use crate::plan::{Act, Plan, Task, TaskId};
@@ -16,6 +17,8 @@ pub(super) struct Writer<'a> {
     pub(super) words: &'a Words,
     /// The language that the user's words are wanted in, as in BCP 47.
     pub(super) language: &'a str,
+    /// What of the patterns is seen where.
+    pub(super) patterns: &'a Patterns,
 }
 
 /// What is put in place of a name in a message.

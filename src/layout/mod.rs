@@ -18,6 +18,8 @@ mod theme;
 pub use press::Press;
 pub use theme::{PageSetup, PageSize};
 
+use std::sync::Arc;
+
 use crate::diag::Outcome;
 use crate::document::Document;
 use crate::document::Start;
@@ -75,6 +77,11 @@ pub fn lay_out(
         tags,
         outline,
         anchors,
+        pictures: document
+            .pictures
+            .iter()
+            .map(|it| if setup.gray { Arc::new(it.gray()) } else { Arc::clone(it) })
+            .collect(),
     };
     Outcome { value: Some(laid), notes }
 }

@@ -1,5 +1,7 @@
 //! Colours, and how well they can be told apart.
 
+use crate::raster;
+
 /// A colour in sRGB.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Ink(pub [u8; 3]);
@@ -18,21 +20,12 @@ impl Ink {
 
     /// Relative luminance (WCAG 2.2), from 0 to 1.
     pub fn luminance(self) -> f64 {
-        let [red, green, blue] = self.0.map(|level| {
-            let part = f64::from(level) / 255.0;
-            if part <= 0.04045 {
-                part / 12.92
-            } else {
-                ((part + 0.055) / 1.055).powf(2.4)
-            }
-        });
-        0.2126 * red + 0.7152 * green + 0.0722 * blue
+        raster::luminance(self.0)
     }
 
     /// Contrast ratio with another colour (WCAG 2.2), from 1 to 21.
     pub fn contrast(self, other: Self) -> f64 {
-        let (one, two) = (self.luminance() + 0.05, other.luminance() + 0.05);
-        one.max(two) / one.min(two)
+        raster::contrast(self.0, other.0)
     }
 
     /// The grey of the same luminance.

@@ -9,6 +9,7 @@ use std::ops::Range;
 use std::sync::Arc;
 
 use crate::fonts::FaceId;
+use crate::raster::Picture;
 
 mod ink;
 mod tags;
@@ -31,6 +32,9 @@ pub struct Laid {
     pub outline: Vec<Bookmark>,
     /// Where the anchors of the document ended up.
     pub anchors: BTreeMap<String, Place>,
+    /// Every picture of the document as it is printed, in colour or grey; items
+    /// name them by number.
+    pub pictures: Vec<Arc<Picture>>,
 }
 
 /// A spot on a page.
@@ -97,6 +101,20 @@ pub enum What {
     Text(Text),
     /// Lines and areas.
     Path(Path),
+    /// A part of a picture.
+    Window(Window),
+}
+
+/// A part of a picture, seen as through a window.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Window {
+    /// Which picture of [`Laid::pictures`].
+    pub picture: usize,
+    /// Where the whole picture lies as it is looked at: its top left corner, and
+    /// the ways from there to its top right and to its bottom left corner.
+    pub whole: [(f64, f64); 3],
+    /// What is seen of it; a closed outline.
+    pub outline: Piece,
 }
 
 /// Shaped words at their place.
@@ -222,6 +240,20 @@ impl Piece {
     }
 }
 
+impl Piece {
+    /// Moves it.
+    fn shift(&mut self, dx: f64, dy: f64) {
+        let moved = |point: (f64, f64)| (point.0 + dx, point.1 + dy);
+        self.start = moved(self.start);
+        for step in &mut self.steps {
+            *step = match *step {
+                PathStep::To(x, y) => PathStep::To(x + dx, y + dy),
+                PathStep::Curve(points) => PathStep::Curve(points.map(moved)),
+            };
+        }
+    }
+}
+
 impl Item {
     /// Moves it.
     pub fn shift(&mut self, dx: f64, dy: f64) {
@@ -231,16 +263,12 @@ impl Item {
                 text.y += dy;
             }
             What::Path(path) => {
-                let moved = |point: (f64, f64)| (point.0 + dx, point.1 + dy);
-                for piece in &mut path.pieces {
-                    piece.start = moved(piece.start);
-                    for step in &mut piece.steps {
-                        *step = match *step {
-                            PathStep::To(x, y) => PathStep::To(x + dx, y + dy),
-                            PathStep::Curve(points) => PathStep::Curve(points.map(moved)),
-                        };
-                    }
-                }
+                path.pieces.iter_mut().for_each(|it| it.shift(dx, dy));
+            }
+            What::Window(window) => {
+                window.outline.shift(dx, dy);
+                window.whole[0].0 += dx;
+                window.whole[0].1 += dy;
             }
         }
     }

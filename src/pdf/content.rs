@@ -3,13 +3,13 @@
 use std::collections::BTreeMap;
 
 use printpdf::{
-    Codepoint, Color, DictItem, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint,
+    Codepoint, Color, CurTransMat, DictItem, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint,
     Op, PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon,
-    PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
+    PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder, XObjectTransform,
 };
 
-use super::Fault;
 use super::faces::{Faces, Subset};
+use super::{Fault, Resolution, images};
 use crate::fonts::Library;
 use crate::page::Ink;
 use crate::page::Laid;
@@ -22,6 +22,8 @@ use crate::page::Piece;
 use crate::page::TagId;
 use crate::page::Text;
 use crate::page::What;
+use crate::page::Window;
+use crate::raster::Picture;
 
 /// Pages as printpdf wrote them, not yet finished.
 pub(super) struct Content {
@@ -34,12 +36,16 @@ pub(super) struct Content {
 }
 
 /// Writes the pages.
-pub(super) fn write(laid: &Laid, library: &Library) -> Result<Content, Fault> {
+pub(super) fn write(
+    laid: &Laid,
+    library: &Library,
+    resolution: Resolution,
+) -> Result<Content, Fault> {
     let mut faces = Faces::default();
     let mut document = PdfDocument::new("");
     let mut sequences = Vec::new();
     for page in &laid.pages {
-        let (ops, tags) = operators(page, library, &mut faces);
+        let (ops, tags) = operators(page, laid, library, &mut faces);
         let media = printpdf::Rect::from_wh(point(page.width), point(page.height));
         document.pages.push(PdfPage {
             media_box: media.clone(),
@@ -50,6 +56,7 @@ pub(super) fn write(laid: &Laid, library: &Library) -> Result<Content, Fault> {
         sequences.push(tags);
     }
     let subsets = faces.embed(library, &mut document)?;
+    images::embed(laid, resolution, &mut document)?;
     let options = PdfSaveOptions {
         optimize: false,
         subset_fonts: false,
@@ -74,7 +81,12 @@ struct Pen {
 }
 
 /// The operators of one page, and the tags of its marked content.
-fn operators(page: &Page, library: &Library, faces: &mut Faces) -> (Vec<Op>, Vec<TagId>) {
+fn operators(
+    page: &Page,
+    laid: &Laid,
+    library: &Library,
+    faces: &mut Faces,
+) -> (Vec<Op>, Vec<TagId>) {
     let mut pen = Pen {
         ops: Vec::new(),
         height: page.height,
@@ -95,6 +107,11 @@ fn operators(page: &Page, library: &Library, faces: &mut Faces) -> (Vec<Op>, Vec
         match &item.what {
             What::Text(text) => pen.text(text, library, faces),
             What::Path(path) => pen.path(path),
+            What::Window(window) => {
+                if let Some(picture) = laid.pictures.get(window.picture) {
+                    pen.window(window, picture);
+                }
+            }
         }
     }
     if open.is_some() {
@@ -199,6 +216,19 @@ impl Pen {
                 self.ops.push(Op::DrawLine { line });
             }
         }
+    }
+
+    /// Shows a part of a picture. What it changes for this is changed back.
+    fn window(&mut self, window: &Window, picture: &Picture) {
+        let matrix = images::matrix(window, picture, self.height);
+        let ring = self.ring(&window.outline);
+        self.ops.push(Op::SaveGraphicsState);
+        self.polygon(vec![ring], PaintMode::Clip);
+        let matrix = CurTransMat::Raw(matrix.map(short));
+        self.ops.push(Op::SetTransformationMatrix { matrix });
+        let transform = XObjectTransform { no_auto_scale: true, ..Default::default() };
+        self.ops.push(Op::UseXobject { id: images::id(window.picture), transform });
+        self.ops.push(Op::RestoreGraphicsState);
     }
 
     fn polygon(&mut self, rings: Vec<PolygonRing>, mode: PaintMode) {

@@ -7,6 +7,7 @@
 mod content;
 mod faces;
 mod finish;
+mod images;
 mod metadata;
 mod navigation;
 mod structure;
@@ -24,6 +25,20 @@ pub struct PdfInfo {
     pub subject: Option<String>,
     /// Which rules the file keeps to.
     pub flavour: Flavour,
+    /// How finely pictures are printed at most.
+    pub pictures: Resolution,
+}
+
+/// Dots an inch.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Resolution(pub u32);
+
+impl Default for Resolution {
+    /// 300 dots an inch: more can't be seen at arm's length (common practice, no
+    /// source).
+    fn default() -> Self {
+        Self(300)
+    }
 }
 
 /// Which rules a file keeps to.
@@ -60,7 +75,7 @@ impl Fault {
 /// A font that can't be made smaller, or a fault of this program.
 pub fn write(laid: &Laid, library: &Library, info: &PdfInfo) -> Result<Vec<u8>, Fault> {
     // The pages as operators; every sequence of marked content knows its tag.
-    let content = content::write(laid, library)?;
+    let content = content::write(laid, library, info.pictures)?;
     // What the sequences mean, as a tree.
     let tree = tree::Tree::of(&laid.tags, &content.sequences);
     // All that printpdf leaves out, or that differs from run to run.

@@ -1,7 +1,7 @@
 //! What goes onto a card: pieces, greetings, layers and where they sit.
 
 use crate::geom::{Axis, Length, Shape, Side, Size, Turn};
-use crate::project::{BaseId, FaceId, Outline, PaperId, Text, ToolId};
+use crate::project::{BaseId, FaceId, Outline, PaperId, Photo, Text, ToolId};
 use crate::source::Site;
 
 /// Index of a [`Piece`] in its project.
@@ -226,6 +226,8 @@ pub struct Card {
     pub inside: Inside,
     /// Layers on the envelope.
     pub envelope: Vec<Layer>,
+    /// A photo of it.
+    pub photo: Option<Photo>,
     /// Tips for this card.
     pub tips: Vec<Text>,
 }

@@ -2,7 +2,7 @@
 
 use crate::geom::Unit;
 use crate::project::{
-    Base, Card, Greeting, LateCut, OwnCutting, Paper, Piece, Told, Tool,
+    Base, Card, Greeting, LateCut, OwnCutting, Paper, Photo, Piece, Told, Tool,
 };
 use crate::source::Site;
 
@@ -25,6 +25,8 @@ pub struct Project {
     pub title: Text,
     /// One or two sentences for the cover.
     pub about: Option<Text>,
+    /// A photo of the finished set.
+    pub photo: Option<Photo>,
     /// Language of the printed words, as in BCP 47: `en`, `de`.
     pub language: String,
     /// Every language that the description asks for, the first of them `language`;

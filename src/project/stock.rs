@@ -1,7 +1,7 @@
 //! What the cards are made of and with: papers, bases, tools.
 
 use crate::geom::{Length, Shape, Size};
-use crate::project::Text;
+use crate::project::{FacePicture, Text};
 use crate::source::Site;
 
 /// Index of a [`Paper`] in its project.
@@ -41,6 +41,8 @@ pub struct Paper {
     pub pack: Option<Pack>,
     /// `#rrggbb`, if the user gave a colour.
     pub color: Option<[u8; 3]>,
+    /// What its faces look like, at most one for each.
+    pub pictures: Vec<FacePicture>,
     /// What to write on the order.
     pub order_number: Option<Text>,
     /// Whether every sheet is cut the same way; as the project says if it is not
@@ -187,6 +189,8 @@ pub struct Tool {
     pub kind: ToolKind,
     /// What does instead.
     pub instead: Option<Text>,
+    /// `#rrggbb`, if it is an ink or pen and the user gave its colour.
+    pub color: Option<[u8; 3]>,
     /// What to write on the order.
     pub order_number: Option<Text>,
 }

@@ -3,10 +3,12 @@
 //!
 //! Every row names where its figure comes from, and in the unit of that source.
 
+mod colors;
 mod formats;
 pub mod post;
 mod weights;
 
+pub use colors::{color, color_names};
 pub use formats::{FORMATS, Format, FormatKind};
 pub use weights::{GRADES, Grade, grams_of_pounds};
 

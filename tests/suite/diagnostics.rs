@@ -10,10 +10,12 @@ use std::path::PathBuf;
 
 use leafwright::diag::{Outcome, render, rules};
 use leafwright::project::{self, Project};
-use leafwright::source::{Empty, Source, Sources};
+use leafwright::source::{Source, Sources};
+
+use crate::paint::Beside;
 
 pub(crate) fn read(name: &str, text: &str) -> (Sources, Outcome<Project>) {
-    project::read(Source::new(name, text), &Empty)
+    project::read(Source::new(name, text), &Beside::new(name))
 }
 
 fn fixtures() -> Vec<(PathBuf, String)> {

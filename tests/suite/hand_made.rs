@@ -23,6 +23,7 @@ pub(crate) fn text(words: &str) -> Text {
 pub(crate) fn project() -> Project {
     Project {
         title: text("A set"),
+        photo: None,
         about: None,
         language: "en".into(),
         languages: Vec::new(),
@@ -63,6 +64,7 @@ pub(crate) fn paper(name: &str, sheet: Size, runs: &[Runs]) -> Paper {
         grain: None,
         pack: None,
         color: None,
+        pictures: Vec::new(),
         order_number: None,
         sheets_alike: None,
     }
@@ -99,7 +101,7 @@ pub(crate) fn piece(name: &str, size: Size) -> Piece {
 
 /// A tool of a kind.
 pub(crate) fn tool(name: &str, kind: ToolKind) -> Tool {
-    Tool { name: text(name), kind, instead: None, order_number: None }
+    Tool { name: text(name), kind, instead: None, color: None, order_number: None }
 }
 
 /// A card on the first base with layers.
@@ -112,6 +114,7 @@ pub(crate) fn card(name: &str, stands: Stands, layers: Vec<Layer>) -> Card {
         layers,
         inside: Inside::default(),
         envelope: Vec::new(),
+        photo: None,
         tips: Vec::new(),
     }
 }

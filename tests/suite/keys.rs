@@ -58,6 +58,7 @@ fn around(group: &str, key: &Key) -> String {
         "dries" => "kind: glue, ",
         "thickness" | "pack" => "kind: foam squares, ",
         "kind" => "",
+        "colour" => "kind: ink pad, ",
         _ => "kind: other, ",
     };
     let step = match name {
@@ -117,6 +118,17 @@ fn around(group: &str, key: &Key) -> String {
         "card" if name == "name" => format!("{STOCK}cards:\n  - {{KEY}}\n"),
         "card" => card("KEY"),
         "inside" => card("inside: {KEY}"),
+        "photo" => card(match name {
+            "file" => "photo: {KEY}",
+            _ => "photo: {file: photos/a.png, KEY}",
+        }),
+        "picture" => within(
+            "papers",
+            match name {
+                "file" => "  mist: {sheet: 8 x 10 in, pictures: {KEY}}\n",
+                _ => "  mist: {sheet: 8 x 8 in, pictures: {file: scans/a.png, KEY}}\n",
+            },
+        ),
         "layer" => layer,
         other => panic!("the test has no place for the keys of {other}"),
     };

@@ -36,7 +36,7 @@ fn ink(text: &Text) -> [f64; 4] {
 fn texts(page: &Page) -> Vec<&Text> {
     let texts = page.items.iter().filter_map(|it| match &it.what {
         What::Text(text) => Some(text),
-        What::Path(_) => None,
+        What::Path(_) | What::Window(_) => None,
     });
     texts.filter(|it| !it.run.text.trim().is_empty()).collect()
 }

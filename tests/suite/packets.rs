@@ -77,9 +77,15 @@ fn ink(text: &Text) -> [f64; 4] {
 
 /// The box around an item; handles of curves are near enough to the curve.
 fn extent(item: &Item) -> [f64; 4] {
+    let framed;
     let path = match &item.what {
         What::Text(text) => return ink(text),
         What::Path(path) => path,
+        What::Window(window) => {
+            let pieces = vec![window.outline.clone()];
+            framed = Path { pieces, fill: None, line: None };
+            &framed
+        }
     };
     let half = path.line.as_ref().map_or(0.0, |it| it.width / 2.0);
     let mut around = [f64::INFINITY, f64::INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY];

@@ -1,7 +1,9 @@
 //! Reads PDF files back: what is drawn, written and known, in points.
 
+use std::collections::BTreeMap;
+
 use lopdf::content::Content;
-use lopdf::{Dictionary, Document, Object, ObjectId};
+use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 
 /// A file that was read.
 pub(crate) struct Read {
@@ -15,6 +17,26 @@ pub(crate) struct Segment {
     pub(crate) from: (f64, f64),
     pub(crate) to: (f64, f64),
     pub(crate) dashed: bool,
+}
+
+/// A part of a picture as it is seen on a page; y grows upwards.
+#[derive(Clone, Debug)]
+pub(crate) struct Window {
+    pub(crate) name: String,
+    /// The box of what is seen: left, bottom, right and top.
+    pub(crate) clip: [f64; 4],
+    /// From the picture's unit square, whose y grows upwards, to the page.
+    pub(crate) matrix: [f64; 6],
+}
+
+impl Window {
+    /// Which place of the picture is seen at a place of the page: parts of its width
+    /// and height from its top left corner.
+    pub(crate) fn seen_at(&self, x: f64, y: f64) -> (f64, f64) {
+        let [a, b, c, d, e, f] = self.matrix;
+        let (x, y, area) = (x - e, y - f, a * d - b * c);
+        ((x * d - y * c) / area, 1.0 - (a * y - b * x) / area)
+    }
 }
 
 impl Segment {
@@ -58,8 +80,15 @@ impl Read {
         let mut path = Vec::new();
         let mut at = (0.0, 0.0);
         let mut dashed = false;
+        let mut windows = 0;
         for operation in &content.operations {
             let values = &operation.operands;
+            match operation.operator.as_str() {
+                "q" => windows += 1,
+                "Q" => windows -= 1,
+                "cm" | "Do" | "W" => assert!(windows > 0, "not for a picture"),
+                _ => {}
+            }
             match operation.operator.as_str() {
                 "m" => at = (number(&values[0]), number(&values[1])),
                 "l" => {
@@ -71,8 +100,78 @@ impl Read {
                 "d" => dashed = !values[0].as_array().unwrap().is_empty(),
                 "S" | "b" | "B" => found.append(&mut path),
                 "f" | "n" => path.clear(),
-                "cm" | "q" | "Q" => panic!("pages are drawn without transformations"),
                 _ => {}
+            }
+        }
+        found
+    }
+
+    /// The parts of pictures that are seen on a page.
+    pub(crate) fn windows(&self, page: usize) -> Vec<Window> {
+        let bytes = self.document.get_page_content(self.pages[page]);
+        let content = Content::decode(&bytes).expect("operators");
+        let mut found = Vec::new();
+        let mut path: Vec<(f64, f64)> = Vec::new();
+        let mut stack = Vec::new();
+        let (mut clip, mut matrix) = (Vec::new(), [1.0, 0.0, 0.0, 1.0, 0.0, 0.0]);
+        for operation in &content.operations {
+            let values: Vec<f64> = match operation.operator.as_str() {
+                "m" | "l" | "c" | "cm" => {
+                    operation.operands.iter().map(number).collect()
+                }
+                _ => Vec::new(),
+            };
+            match operation.operator.as_str() {
+                "m" => path = vec![(values[0], values[1])],
+                "l" => path.push((values[0], values[1])),
+                "c" => path.push((values[4], values[5])),
+                "q" => stack.push((clip.clone(), matrix)),
+                "Q" => (clip, matrix) = stack.pop().expect("balanced"),
+                "W" => clip.clone_from(&path),
+                "cm" => {
+                    let m = matrix;
+                    let at = |x: f64, y: f64, move_on: f64| {
+                        (
+                            x * m[0] + y * m[2] + move_on * m[4],
+                            x * m[1] + y * m[3] + move_on * m[5],
+                        )
+                    };
+                    let (a, b) = at(values[0], values[1], 0.0);
+                    let (c, d) = at(values[2], values[3], 0.0);
+                    let (e, f) = at(values[4], values[5], 1.0);
+                    matrix = [a, b, c, d, e, f];
+                }
+                "Do" => {
+                    let name = operation.operands[0].as_name().expect("a name");
+                    let name = String::from_utf8_lossy(name).into_owned();
+                    let edge = |pick: fn(f64, f64) -> f64, part: fn(&(f64, f64)) -> f64| {
+                        clip.iter().map(part).reduce(pick).expect("a window")
+                    };
+                    let clip = [
+                        edge(f64::min, |it| it.0),
+                        edge(f64::min, |it| it.1),
+                        edge(f64::max, |it| it.0),
+                        edge(f64::max, |it| it.1),
+                    ];
+                    found.push(Window { name, clip, matrix });
+                }
+                _ => {}
+            }
+        }
+        found
+    }
+
+    /// The pictures of the file by the names under which pages show them.
+    pub(crate) fn pictures(&self) -> BTreeMap<String, &Stream> {
+        let mut found = BTreeMap::new();
+        for page in &self.pages {
+            let page = self.document.get_dictionary(*page).unwrap();
+            let Ok(resources) = page.get(b"Resources") else { continue };
+            let Ok(objects) = self.dict(resources).get(b"XObject") else { continue };
+            for (name, object) in self.dict(objects) {
+                let (_, object) = self.document.dereference(object).unwrap();
+                let name = String::from_utf8_lossy(name).into_owned();
+                found.insert(name, object.as_stream().expect("a picture"));
             }
         }
         found

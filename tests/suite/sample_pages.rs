@@ -264,6 +264,7 @@ pub(crate) fn handout() -> Document {
         language: "en".into(),
         foot: foot(),
         sections: vec![cover, need, cut, cards, check],
+        pictures: Vec::new(),
     }
 }
 
@@ -347,5 +348,6 @@ pub(crate) fn crowded() -> Document {
                 Block::Keep(vec![Block::List(Marker::Dot, vec![words(long); 12])]),
             ],
         )],
+        pictures: Vec::new(),
     }
 }

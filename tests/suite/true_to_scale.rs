@@ -10,11 +10,12 @@ use leafwright::layout::{self, PageSetup, PageSize, Press};
 use leafwright::pdf::{self, PdfInfo};
 use leafwright::plan::{PlanOptions, plan};
 use leafwright::project;
-use leafwright::source::{Empty, Source};
+use leafwright::source::Source;
 use lopdf::content::Content;
 use lopdf::{Object, ObjectId};
 
 use crate::demos;
+use crate::paint::Beside;
 use crate::readback::{Read, number};
 
 /// How far a length on paper may be off.
@@ -127,7 +128,7 @@ fn drawn(read: &Read) -> Vec<(String, Vec<(f64, f64)>)> {
 
 /// A handout of a demo, and its file.
 fn made(text: &str, template: &str) -> (Document, Vec<u8>) {
-    let (_, read) = project::read(Source::new("demo.yaml", text), &Empty);
+    let (_, read) = project::read(Source::new("demo.yaml", text), &Beside::new("demo-data/demo.yaml"));
     let project = read.value.expect("demos have no faults");
     let template = Template::built_in(template).expect("a template of the house");
     let options = PlanOptions {

@@ -6,6 +6,7 @@
 
 mod layout;
 mod own;
+mod pictures;
 mod plan;
 mod sense;
 mod text;
@@ -13,6 +14,7 @@ mod values;
 
 pub use layout::*;
 pub use own::*;
+pub use pictures::*;
 pub use plan::*;
 pub use sense::*;
 pub use text::*;
@@ -21,8 +23,15 @@ pub use values::*;
 use crate::diag::{Rule, Severity};
 
 /// Every rule, by phase.
-pub static ALL: &[&[&Rule]] =
-    &[text::ROWS, values::ROWS, sense::ROWS, plan::ROWS, own::ROWS, layout::ROWS];
+pub static ALL: &[&[&Rule]] = &[
+    text::ROWS,
+    values::ROWS,
+    sense::ROWS,
+    plan::ROWS,
+    own::ROWS,
+    layout::ROWS,
+    pictures::ROWS,
+];
 
 /// The rules of single values.
 pub static VALUES: &[&Rule] = values::ROWS;

@@ -135,7 +135,8 @@ pub static WEIGHT_WITHOUT_GRADE: Rule = error(
 pub static NOT_A_COLOUR: Rule = error(
     "not-a-colour",
     "This is not a colour.",
-    "Colours are written as six hexadecimal digits for red, green and blue, in quotes.",
+    "Colours are written as six hexadecimal digits for red, green and blue, in quotes, or \
+     by a common name, such as `navy`.",
     "colour: sage",
     "colour: \"#7a9a6b\"",
 );

@@ -15,6 +15,7 @@ use crate::page::Path;
 use crate::page::Piece;
 use crate::page::Text;
 use crate::page::What;
+use crate::page::Window;
 
 use super::Picture;
 use crate::layout::setter::Setter;
@@ -44,6 +45,8 @@ pub(super) struct Canvas {
     /// Boxes of words and signs: nothing else may be written there.
     pub(super) taken: Vec<Edges>,
     pub(super) drawn: Vec<Drawn>,
+    /// Boxes of pictures, each with the number of areas that were drawn before it.
+    pub(super) pictures: Vec<(usize, Edges)>,
     /// How far things outside reach from the area: left, top, right, bottom.
     pub(super) reach: [f64; 4],
     /// Size of words.
@@ -69,6 +72,7 @@ impl Canvas {
             area,
             taken: Vec::new(),
             drawn: Vec::new(),
+            pictures: Vec::new(),
             reach: [0.0; 4],
             size: setter.theme.label.size,
             gray: setter.theme.gray,
@@ -118,10 +122,41 @@ impl Canvas {
     /// Clears a place for words or a sign of the hatch below, if it lies well within
     /// an area.
     pub(super) fn clear(&mut self, spot: Edges) {
-        let below = self.drawn.iter().rev().find(|it| within(spot, inset(it.core, -0.1)));
-        if let Some(ground) = below.and_then(|it| it.ground) {
+        let below =
+            self.drawn.iter().rposition(|it| within(spot, inset(it.core, -0.1)));
+        if self.on_picture(spot, below) {
+            self.blank(spot, Ink::PAPER);
+        } else if let Some(ground) = below.and_then(|it| self.drawn[it].ground) {
             self.blank(spot, ground);
         }
+    }
+
+    /// Whether a picture is seen in a box, above a certain area.
+    fn on_picture(&self, spot: Edges, area: Option<usize>) -> bool {
+        let mut pictures = self.pictures.iter();
+        pictures.any(|(at, edges)| {
+            area.is_none_or(|area| *at > area) && overlap(*edges, spot)
+        })
+    }
+
+    /// Draws a light line below one that crosses a picture: no picture is so light
+    /// and so dark at once that both are lost on it.
+    pub(super) fn halo(&mut self, pieces: &[Piece], edges: Edges, line: &Line) {
+        let near = inset(edges, -0.5);
+        if self.pictures.iter().any(|it| overlap(it.1, near)) {
+            let light = Line {
+                ink: Ink::PAPER,
+                width: line.width + 2.0,
+                dash: Vec::new(),
+                round: line.round,
+            };
+            self.path(pieces.to_vec(), None, Some(light));
+        }
+    }
+
+    /// Draws a part of a picture.
+    pub(super) fn window(&mut self, window: Window) {
+        self.items.push(Item { owner: self.owner, what: What::Window(window) });
     }
 
     /// Draws straight lines of one look.

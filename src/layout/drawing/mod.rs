@@ -7,6 +7,7 @@ mod canvas;
 mod dimensions;
 mod hatch;
 mod names;
+mod pictures;
 mod rulers;
 mod shapes;
 
@@ -64,6 +65,10 @@ fn draw(
         match mark {
             Mark::Area { rect, shape, line, fill } => {
                 shapes::area(&mut canvas, *rect, *shape, *line, *fill);
+            }
+            Mark::Picture { rect, shape, line, number, whole, turn } => {
+                let seen = pictures::Seen { number: *number, whole: *whole, turn: *turn };
+                pictures::picture(&mut canvas, *rect, *shape, *line, seen);
             }
             Mark::Line { along, line } => shapes::line(&mut canvas, *along, *line),
             Mark::Rule { side, rect } => shapes::rule(&mut canvas, *side, *rect),

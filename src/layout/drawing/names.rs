@@ -64,6 +64,7 @@ pub(super) fn inside(
                 }
             }
             Mark::Area { .. }
+            | Mark::Picture { .. }
             | Mark::Line { .. }
             | Mark::Dimension { .. }
             | Mark::Runs { .. }
@@ -215,6 +216,10 @@ pub(super) fn leaders(
         canvas.cover(bounds);
     }
     let words = canvas.items.split_off(below);
+    for stroke in &strokes {
+        let edges = canvas.area;
+        canvas.halo(std::slice::from_ref(stroke), edges, &thin(Ink::TEXT));
+    }
     canvas.path(strokes, None, Some(thin(Ink::TEXT)));
     let dot = Line { ink: Ink::TEXT, width: 2.2, dash: Vec::new(), round: true };
     canvas.path(dots, None, Some(dot));

@@ -39,6 +39,7 @@ pub(super) fn area(
     if let Some(stroke) = line {
         let line = look(stroke);
         let half = line.width / 2.0;
+        canvas.halo(std::slice::from_ref(&piece), edges, &line);
         canvas.path(vec![piece], None, Some(line));
         canvas.cover([
             edges[0] - half,
@@ -59,7 +60,8 @@ pub(super) fn edge_again(canvas: &mut Canvas, drawing: &Drawing) {
     };
     let edges = canvas.edges(*rect);
     let held = canvas.drawn.iter().all(|it| within(it.edges, inset(edges, -0.01)));
-    if canvas.drawn.len() > 1 && held {
+    let covered = canvas.drawn.len() > 1 || !canvas.pictures.is_empty();
+    if covered && held {
         canvas.path(vec![outline(edges, *shape)], None, Some(look(*stroke)));
     }
 }
@@ -69,7 +71,9 @@ pub(super) fn line(canvas: &mut Canvas, along: Rect, stroke: Stroke) {
     let [left, top, right, bottom] = canvas.edges(along);
     canvas.cover([left, top, right, bottom]);
     let line = look(stroke);
-    canvas.path(vec![Piece::line((left, top), (right, bottom))], None, Some(line));
+    let pieces = vec![Piece::line((left, top), (right, bottom))];
+    canvas.halo(&pieces, [left, top, right, bottom], &line);
+    canvas.path(pieces, None, Some(line));
 }
 
 /// The edge that lies against the trimmer's rule: a thick bar beside it.
@@ -95,7 +99,7 @@ pub(super) fn rule(canvas: &mut Canvas, side: Side, rect: Rect) {
 }
 
 /// The outline of a shape in a box.
-fn outline([left, top, right, bottom]: Edges, shape: Shape) -> Piece {
+pub(super) fn outline([left, top, right, bottom]: Edges, shape: Shape) -> Piece {
     let (width, height) = (right - left, bottom - top);
     let short = width.min(height);
     match shape {

@@ -1,6 +1,7 @@
 //! The keys of pieces, greetings, cards and layers.
 
 use crate::project::keys::{Group, PRINTED, Takes, key};
+use crate::project::keys::pictures::PHOTO_OF;
 
 /// For keys that another thing of the kind may say.
 const UNLESS_LIKE: &str = "needed, unless it is `like` another";
@@ -340,6 +341,7 @@ pub(super) static CARD: Group = Group {
             "What is put on its envelope.",
             "[{piece: tile}]",
         ),
+        key("photo", PHOTO_OF, "", "A photo of the finished card.", "photos/hello.png"),
         key(
             "tips",
             Takes::ToldOrList,

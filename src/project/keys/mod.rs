@@ -5,6 +5,7 @@
 //! this table: a key that isn't in it can't be read.
 
 mod cards;
+mod pictures;
 mod schema;
 mod stock;
 mod table;
@@ -73,6 +74,8 @@ pub enum Takes {
     Group(&'static str),
     /// Names that the user makes up, each with the keys of a group.
     Named(&'static str),
+    /// Names that are given elsewhere, each with one of these.
+    NamedAs(&'static Takes),
     /// A list of things with the keys of a group.
     List(&'static str),
     /// A list of these.
@@ -142,6 +145,8 @@ pub static GROUPS: &[&Group] = &[
     &cards::CARD,
     &cards::LAYER,
     &cards::INSIDE,
+    &pictures::PICTURE,
+    &pictures::PHOTO,
 ];
 
 /// The group of that name.
@@ -179,7 +184,7 @@ mod tests {
             | Takes::Named(name)
             | Takes::List(name)
             | Takes::NamedLists(name) => vec![name],
-            Takes::Rows(takes) => leads(takes),
+            Takes::Rows(takes) | Takes::NamedAs(takes) => leads(takes),
             Takes::Any(all) => all.iter().flat_map(leads).collect(),
             _ => Vec::new(),
         }

@@ -85,6 +85,9 @@ fn takes(takes: &Takes) -> Value {
         Takes::Named(name) => {
             json!({ "type": "object", "additionalProperties": lead(name) })
         }
+        Takes::NamedAs(each) => {
+            json!({ "type": "object", "additionalProperties": self::takes(each) })
+        }
         Takes::List(name) => json!({ "type": "array", "items": lead(name) }),
         Takes::Rows(each) => json!({ "type": "array", "items": self::takes(each) }),
         Takes::NamedLists(name) => json!({

@@ -1,6 +1,7 @@
 //! The keys of papers, bases and tools.
 
 use crate::project::keys::{Group, PRINTED, Takes, key};
+use crate::project::keys::pictures::PICTURES;
 
 const MANY: Takes = Takes::Count(1, 100_000);
 const PACKED: Takes = Takes::Any(&[MANY, Takes::Group("pack")]);
@@ -78,6 +79,13 @@ pub(super) static PAPER: Group = Group {
         ),
         key("colour", Takes::Words, "", "Its colour, for drawings.", "\"#7a9a6b\"")
             .or("color"),
+        key(
+            "pictures",
+            PICTURES,
+            "",
+            "A picture of each face, or of the only one; drawings show it.",
+            "scans/rows.png",
+        ),
         key("order number", Takes::Words, "", "What to write on the order.", "OAT-25"),
         key(
             "sheets alike",
@@ -291,6 +299,9 @@ pub(super) static TOOL: Group = Group {
         key("thickness", Takes::Length, "", "How thick foam squares are.", "2 mm"),
         key("pack", PACKED, "", "How many foam squares are in a pack.", "100"),
         key("instead", Takes::Told, "", "What does instead.", "a knife and a ruler"),
+        key("colour", Takes::Words, "", "The colour of an ink or a pen.", "\"#4a2c4f\"")
+            .or("color"),
+        key("instead", Takes::Words, "", "What does instead.", "a knife and a ruler"),
         key("order number", Takes::Words, "", "What to write on the order.", "F-2"),
         PRINTED,
     ],

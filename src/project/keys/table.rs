@@ -20,6 +20,9 @@ pub fn takes_in_words(takes: &Takes) -> String {
         Takes::Named(name) => {
             format!("names of your own, each with the keys of {}: {}", group(name).a, keys_of(name))
         }
+        Takes::NamedAs(each) => {
+            format!("names of your own, each with {}", takes_in_words(each))
+        }
         Takes::List(name) => {
             format!("a list, each row with the keys of {}: {}", group(name).a, keys_of(name))
         }

@@ -1,5 +1,6 @@
 //! The keys of the description as a whole.
 
+use crate::project::keys::pictures::PHOTO_OF;
 use crate::project::keys::{Group, Key, Takes, key};
 
 /// What is done ahead.
@@ -32,6 +33,13 @@ pub(super) static PROJECT: Group = Group {
             "",
             "One or two sentences for the cover.",
             "Six note cards from a single sheet.",
+        ),
+        key(
+            "photo",
+            PHOTO_OF,
+            "",
+            "A photo of the finished set, for the cover.",
+            "photos/set.png",
         ),
         key(
             "unit",

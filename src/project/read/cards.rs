@@ -4,10 +4,12 @@ use std::collections::BTreeMap;
 
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Size, Turn};
+use crate::project::picture::CARD_ROOM;
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::{Draft, at};
 use crate::project::read::greetings::ink;
 use crate::project::read::late::face;
+use crate::project::read::pictures;
 use crate::project::read::place::{self, Front, Seat};
 use crate::project::read::shape::Keys;
 use crate::project::tree::Node;
@@ -88,6 +90,7 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
     let envelope = base_of.and_then(|base| base.envelope?.size);
     let front = Front { size: envelope, fold: None };
     let envelope = self::layers(desk, keys.get("envelope"), front, draft);
+    let photo = pictures::photo(desk, keys.get("photo"), CARD_ROOM);
     let tips = desk.all_told(keys.get("tips"));
     Some(Card {
         name: name?,
@@ -97,6 +100,7 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
         layers: layers?,
         inside: inside?,
         envelope: envelope?,
+        photo,
         tips,
     })
 }

@@ -6,8 +6,9 @@ use crate::diag::{self, Diagnostic, Rule, rules};
 use crate::geom::{Length, LengthFault, Size, SizeFault, Unit};
 use crate::project::Text;
 use crate::project::read::faults;
+use crate::project::read::pictures::Shelf;
 use crate::project::tree::{Node, Value};
-use crate::source::{Site, Sources};
+use crate::source::{Folder, Site, Sources};
 
 /// More notes than anyone reads at once are not kept.
 const MOST_NOTES: usize = 500;
@@ -28,6 +29,8 @@ pub(crate) struct Desk<'a> {
     pub(crate) language: String,
     /// Everything that was noted.
     pub(crate) notes: Vec<Diagnostic>,
+    /// The pictures that were read.
+    pub(crate) shelf: Shelf<'a>,
     /// Whether an error was noted.
     failed: bool,
 }
@@ -46,7 +49,7 @@ pub(crate) enum Way {
 }
 
 impl<'a> Desk<'a> {
-    pub(crate) fn new(sources: &'a Sources) -> Self {
+    pub(crate) fn new(sources: &'a Sources, folder: &'a dyn Folder) -> Self {
         Self {
             sources,
             unit: None,
@@ -54,6 +57,7 @@ impl<'a> Desk<'a> {
             first: None,
             language: "en".to_owned(),
             notes: Vec::new(),
+            shelf: Shelf::new(folder),
             failed: false,
         }
     }

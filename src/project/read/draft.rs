@@ -4,7 +4,7 @@ use crate::geom::{Size, Unit};
 use crate::project::read::shape::Names;
 use crate::project::{
     Base, Card, CutBy, DoneAhead, Greeting, HandedOutBy, LateCut, OwnCutting, Paper,
-    Piece, PieceId, Placed, Project, Spares, Text, Tool,
+    Photo, Piece, PieceId, Placed, Project, Spares, Text, Tool,
 };
 use crate::source::Site;
 
@@ -16,6 +16,7 @@ use crate::source::Site;
 pub(crate) struct Draft {
     pub(crate) title: Option<Text>,
     pub(crate) about: Option<Text>,
+    pub(crate) photo: Option<Photo>,
     pub(crate) language: String,
     pub(crate) languages: Vec<Text>,
     pub(crate) edition: Option<Text>,
@@ -89,6 +90,7 @@ impl Draft {
         Some(Project {
             title: self.title?,
             about: self.about,
+            photo: self.photo,
             language: self.language,
             languages: self.languages,
             edition: self.edition,

@@ -12,7 +12,9 @@ mod fit_rules;
 mod greetings;
 mod late;
 mod mats;
+mod palette;
 mod papers;
+mod pictures;
 mod pieces;
 mod place;
 mod places;
@@ -64,7 +66,7 @@ pub fn read_all(source: Source, folder: &dyn Folder) -> Reading {
         None => shared::open(&mut sources, folder, &root),
         Some(_) => Shared::default(),
     };
-    let (mut outcome, mut sound_cards) = meaning(&sources, &root, shared);
+    let (mut outcome, mut sound_cards) = meaning(&sources, &root, shared, folder);
     if let Some(fault) = fault {
         sound_cards = None;
         // What stands before the fault is read all the same, but only what it
@@ -97,8 +99,9 @@ fn meaning(
     sources: &Sources,
     root: &Node,
     mut shared: Shared,
+    folder: &dyn Folder,
 ) -> (Outcome<Project>, Option<Project>) {
-    let mut desk = Desk::new(sources);
+    let mut desk = Desk::new(sources, folder);
     for note in std::mem::take(&mut shared.notes) {
         desk.note(note);
     }
@@ -122,6 +125,7 @@ fn meaning(
     ways::read(&mut desk, keys.get("cutting"), &mut draft);
     fit_rules::check(&mut desk, &draft);
     places::check(&mut desk, &draft);
+    palette::check(&mut desk, &draft);
     if !desk.has_errors() {
         use_rules::check(&mut desk, &draft);
     }

@@ -4,6 +4,7 @@ use crate::diag::rules;
 use crate::geom::Size;
 use crate::project::read::desk::{Desk, either, quote};
 use crate::project::read::draft::Draft;
+use crate::project::read::pictures;
 use crate::project::read::shape::{Keys, name_of};
 use crate::project::tree::{Entry, Node, Value};
 use crate::project::{
@@ -42,6 +43,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
     let stock = stock(desk, &keys)?;
     let grain = keys.get("grain").and_then(|node| grain(desk, node, &stock));
     let name = desk.printed(name_of(entry), &keys);
+    let pictures = pictures::of_paper(desk, &keys, &faces, &stock);
     Some(Paper {
         name,
         kind,
@@ -52,6 +54,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
         grain,
         pack,
         color,
+        pictures,
         order_number,
         sheets_alike,
     })
@@ -277,8 +280,11 @@ fn hundredths(text: &str) -> Option<u32> {
     Some(whole.parse::<u32>().ok()? * 100 + part)
 }
 
-fn color(desk: &mut Desk<'_>, node: &Node) -> Option<[u8; 3]> {
+pub(crate) fn color(desk: &mut Desk<'_>, node: &Node) -> Option<[u8; 3]> {
     let (text, _) = desk.raw(node)?;
+    if let Some(color) = standards::color(text) {
+        return Some(color);
+    }
     let digits = text.strip_prefix('#').unwrap_or(text);
     let number = u32::from_str_radix(digits, 16).ok().filter(|_| digits.len() == 6);
     match number {
@@ -287,12 +293,12 @@ fn color(desk: &mut Desk<'_>, node: &Node) -> Option<[u8; 3]> {
             Some([red, green, blue])
         }
         _ => {
-            desk.fault(
-                &rules::NOT_A_COLOUR,
-                node.site,
-                format!("{} is not a colour", quote(text)),
-                "write six digits in quotes, such as `\"#7a9a6b\"`",
-            );
+            let help = match desk.near(text, standards::color_names()) {
+                Some(name) => format!("did you mean `{name}`?"),
+                None => "write six digits in quotes, such as `\"#7a9a6b\"`".to_owned(),
+            };
+            let message = format!("{} is not a colour", quote(text));
+            desk.fault(&rules::NOT_A_COLOUR, node.site, message, help);
             None
         }
     }

@@ -19,6 +19,7 @@ pub(crate) fn sound_cards(draft: &Draft, unit: Unit) -> Option<Project> {
         .collect();
     (!cards.is_empty()).then(|| Project {
         title: draft.title.clone().unwrap_or_default(),
+        photo: None,
         about: None,
         language: draft.language.clone(),
         languages: Vec::new(),

@@ -40,6 +40,7 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "punch" => &["outline", "reach", "takes strips"],
         "glue" => &["dries"],
         "foam squares" => &["thickness", "pack"],
+        "ink pad" | "pen" => &["colour"],
         _ => &[],
     };
     for (name, given) in keys.given() {
@@ -78,7 +79,8 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "pen" => ToolKind::Pen,
         _ => ToolKind::Other,
     };
-    Some(Tool { name, kind, instead, order_number })
+    let color = keys.get("colour").and_then(|node| papers::color(desk, node));
+    Some(Tool { name, kind, instead, color, order_number })
 }
 
 /// The kind of a tool; a word that is near no kind is the user's own.

@@ -2,8 +2,10 @@
 
 use crate::diag::rules;
 use crate::project::keys;
+use crate::project::picture::COVER_ROOM;
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::Draft;
+use crate::project::read::pictures;
 use crate::project::read::shape::Keys;
 use crate::project::read::told::is_language;
 use crate::project::tree::{Node, Value};
@@ -18,6 +20,7 @@ pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
     desk.language.clone_from(&draft.language);
     draft.title = desk.need(keys, "title").and_then(|node| desk.told(node));
     draft.about = keys.get("about").and_then(|node| desk.told(node));
+    draft.photo = pictures::photo(desk, keys.get("photo"), COVER_ROOM);
     draft.edition = keys.get("edition").and_then(|node| desk.told(node));
     draft.fonts = desk.all_words(keys.get("fonts"));
     draft.kits =

@@ -1,0 +1,71 @@
+//! Colours that have a name.
+
+/// Names and values of CSS Color Module Level 4, section 6.1 ("Named Colors"); the
+/// values are from memory. Those are left out that nobody calls a paper or an ink.
+static COLORS: &[(&str, [u8; 3])] = &[
+    ("beige", [0xf5, 0xf5, 0xdc]),
+    ("black", [0x00, 0x00, 0x00]),
+    ("blue", [0x00, 0x00, 0xff]),
+    ("brown", [0xa5, 0x2a, 0x2a]),
+    ("chocolate", [0xd2, 0x69, 0x1e]),
+    ("coral", [0xff, 0x7f, 0x50]),
+    ("crimson", [0xdc, 0x14, 0x3c]),
+    ("forestgreen", [0x22, 0x8b, 0x22]),
+    ("gold", [0xff, 0xd7, 0x00]),
+    ("gray", [0x80, 0x80, 0x80]),
+    ("green", [0x00, 0x80, 0x00]),
+    ("indigo", [0x4b, 0x00, 0x82]),
+    ("ivory", [0xff, 0xff, 0xf0]),
+    ("khaki", [0xf0, 0xe6, 0x8c]),
+    ("lavender", [0xe6, 0xe6, 0xfa]),
+    ("linen", [0xfa, 0xf0, 0xe6]),
+    ("maroon", [0x80, 0x00, 0x00]),
+    ("navy", [0x00, 0x00, 0x80]),
+    ("olive", [0x80, 0x80, 0x00]),
+    ("orange", [0xff, 0xa5, 0x00]),
+    ("orchid", [0xda, 0x70, 0xd6]),
+    ("pink", [0xff, 0xc0, 0xcb]),
+    ("plum", [0xdd, 0xa0, 0xdd]),
+    ("purple", [0x80, 0x00, 0x80]),
+    ("red", [0xff, 0x00, 0x00]),
+    ("salmon", [0xfa, 0x80, 0x72]),
+    ("seagreen", [0x2e, 0x8b, 0x57]),
+    ("sienna", [0xa0, 0x52, 0x2d]),
+    ("silver", [0xc0, 0xc0, 0xc0]),
+    ("skyblue", [0x87, 0xce, 0xeb]),
+    ("slategray", [0x70, 0x80, 0x90]),
+    ("steelblue", [0x46, 0x82, 0xb4]),
+    ("tan", [0xd2, 0xb4, 0x8c]),
+    ("teal", [0x00, 0x80, 0x80]),
+    ("tomato", [0xff, 0x63, 0x47]),
+    ("turquoise", [0x40, 0xe0, 0xd0]),
+    ("violet", [0xee, 0x82, 0xee]),
+    ("wheat", [0xf5, 0xde, 0xb3]),
+    ("white", [0xff, 0xff, 0xff]),
+    ("yellow", [0xff, 0xff, 0x00]),
+];
+
+/// Red, green and blue of a colour by its name; case, gaps and the two spellings of
+/// grey don't matter.
+pub fn color(name: &str) -> Option<[u8; 3]> {
+    let name = super::squeeze(name).replace("grey", "gray");
+    COLORS.iter().find(|it| it.0 == name).map(|it| it.1)
+}
+
+/// Every name of a colour.
+pub fn color_names() -> impl Iterator<Item = &'static str> {
+    COLORS.iter().map(|it| it.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{COLORS, color};
+
+    #[test]
+    fn names_are_sorted_and_found_however_they_are_written() {
+        assert!(COLORS.is_sorted_by_key(|it| it.0));
+        assert_eq!(color("Forest green"), Some([0x22, 0x8b, 0x22]));
+        assert_eq!(color("slate grey"), Some([0x70, 0x80, 0x90]));
+        assert_eq!(color("sage"), None);
+    }
+}
