@@ -100,6 +100,8 @@ pub enum Mark {
 pub enum Stroke {
     /// An edge or a cut that is there: continuous, wide.
     Edge,
+    /// The edge of what the text speaks of, among others: continuous, extra wide.
+    Heavy,
     /// A cut that is to be made: continuous, wide, in the accent.
     Cut,
     /// A fold or score: dashed, narrow.

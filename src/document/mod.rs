@@ -223,6 +223,9 @@ pub enum ScaleWish {
     /// All drawings of this number share the largest scale that fits them all
     /// into the share of the measure that their block gives them.
     Shared(u32),
+    /// Likewise, but so small that it is taken in at a glance beside a few lines of
+    /// text.
+    Glance(u32),
 }
 
 impl ScaleWish {

@@ -109,7 +109,7 @@ pub(super) fn alt(w: &Writer<'_>, half: Half<'_>) -> String {
 }
 
 /// The base with its fold.
-fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
+pub(super) fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
     let base = w.project.cards[front.card.0].base;
     let fill = match w.project.bases[base.0].from {
         BaseFrom::Bought(_) => Fill::Paper,
@@ -132,7 +132,7 @@ fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
 }
 
 /// A layer, with the mat below it.
-fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
+pub(super) fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     let mut marks = Vec::new();
     let mut area = |rect, fill| {
         let line = Some(Stroke::Edge);
@@ -182,10 +182,10 @@ fn label(w: &Writer<'_>, set: &Set) -> Mark {
 }
 
 /// A stretch that is measured on a side of the front: from, to.
-type Stretch = (Side, Length, Length);
+pub(super) type Stretch = (Side, Length, Length);
 
 /// How far a layer sits from the left or the right side, unless it spans both.
-fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretch> {
+pub(super) fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretch> {
     let (left, right) = (rect.x, width - rect.right());
     // What stands in the middle is seen to, and the step says so.
     let spans = left <= Length::ZERO && right <= Length::ZERO;
@@ -201,7 +201,7 @@ fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretc
 }
 
 /// How far a layer sits from the top or the bottom side, unless it spans both.
-fn from_top_or_bottom(rect: Rect, height: Length, up: Along) -> Option<Stretch> {
+pub(super) fn from_top_or_bottom(rect: Rect, height: Length, up: Along) -> Option<Stretch> {
     let (top, bottom) = (rect.y, height - rect.bottom());
     let spans = top <= Length::ZERO && bottom <= Length::ZERO;
     if spans || matches!(up, Along::Center) {

@@ -18,6 +18,7 @@ mod need;
 mod phrases;
 mod prepare;
 mod sheets;
+mod states;
 mod template;
 mod writer;
 

@@ -3,7 +3,7 @@
 use crate::document::{Block, Section, Step, Text, Tone};
 use crate::geom::{Axis, Size};
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Hands, Wanted, When, cards, of_blocks};
+use crate::handout::{Hands, Wanted, When, cards, of_blocks, states};
 use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{
@@ -78,8 +78,12 @@ fn how(w: &Writer<'_>, wanted: &Wanted) -> Text {
     let said = [
         tape.then(|| w.tell("how-tape", &[])),
         glue.then(|| w.tell("how-glue", &[])),
-        waits.then(|| w.tell("how-waits", &[])),
+        waits.then(|| {
+            let minutes = cards::all_wait(w).unwrap_or(0);
+            w.tell("how-waits", &[("minutes", minutes.into())])
+        }),
         foam.then(|| w.tell("how-foam", &[])),
+        states::scale(w, wanted.when),
     ];
     sentences(said.into_iter().flatten())
 }

@@ -62,8 +62,11 @@ pub enum Drawings {
     LeftOut,
     /// All that belong to it.
     Drawn,
+    /// On cards: all, and beside a step the front as it is then, where that says
+    /// more than words.
+    StepByStep,
     /// On cards: the front and its layers pulled apart, above the steps rather
-    /// than beside them. Saves room on small pages.
+    /// than beside them.
     Apart,
 }
 
@@ -239,6 +242,7 @@ fn wanted(raw: &RawSection) -> Result<Wanted, TemplateError> {
             "drawings",
             &[
                 ("drawn", |it| it.drawings = Drawings::Drawn),
+                ("step by step", |it| it.drawings = Drawings::StepByStep),
                 ("apart", |it| it.drawings = Drawings::Apart),
                 ("left out", |it| it.drawings = Drawings::LeftOut),
             ],

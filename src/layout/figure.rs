@@ -114,7 +114,10 @@ impl Setter<'_> {
     pub(crate) fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
         match figure.scale {
             ScaleWish::Full => Scale::FULL,
-            ScaleWish::Shared(number) => match self.scales.get(&number) {
+            ScaleWish::Shared(number) | ScaleWish::Glance(number) => match self
+                .scales
+                .get(&number)
+            {
                 Some(scale) => *scale,
                 None => self.largest(figure, room),
             },
@@ -315,8 +318,9 @@ impl Setter<'_> {
             match block {
                 Block::Steps(steps) => {
                     let room = self.room_of_step(frame);
-                    let figures = steps.iter().filter_map(|it| it.figure.as_ref());
-                    figures.for_each(|it| self.share(it, room));
+                    for figure in steps.iter().filter_map(|it| it.figure.as_ref()) {
+                        self.share(figure, self.room_of_state(figure, room));
+                    }
                 }
                 Block::Figure(figure) => self.share(figure, self.room_alone(frame)),
                 Block::Figures(figures) => {
@@ -366,7 +370,9 @@ impl Setter<'_> {
 
     /// Lets one drawing have its say on a shared scale.
     fn share(&mut self, figure: &Figure, room: (f64, f64)) {
-        let ScaleWish::Shared(number) = figure.scale else { return };
+        let (ScaleWish::Shared(number) | ScaleWish::Glance(number)) = figure.scale else {
+            return;
+        };
         let lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
         let room = (room.0, room.1 - lines * self.theme.remark.leading);
         let scale = self.largest(figure, room);
