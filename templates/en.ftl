@@ -464,6 +464,20 @@ score-base = { $count ->
        *[any] an edge.
     }
 }
+score-alt = The { $base } lying flat, { $size }, with a dashed score line across the middle, { $at } from { $edge ->
+    [long] a long edge.
+    [short] a short edge.
+   *[any] an edge.
+}
+score-caption = Dashed: the score. A mountain fold, its groove outside.
+strip-alt = A strip { $size } with the outline of the label, { $punched }, dashed in its middle{ $stamped ->
+    [yes] {" "}and the place of the stamped words in the middle of that
+   *[no] {""}
+}.
+strip-caption = Dashed: what the punch takes.{ $stamped ->
+    [yes] {" "}Tinted: the greeting.
+   *[no] {""}
+}
 fold-bases = { $scored ->
     [yes] Fold { $bases } along the score, with its ridge on the inside.
    *[no] Fold { $bases } in half, edge on edge.
@@ -578,7 +592,17 @@ front-alt = { $what ->
     [right] on the right
    *[bottom] at the bottom
 }. From the base upwards: { $layers }.
-apart-alt = The layers of { $card } pulled apart; from the base upwards: { $layers }.
+apart-alt = The layers of { $card } pulled apart, in the order in which they go onto the base: { $layers }.
+apart-alt-layer = { $name }{ $raised ->
+    [0] {""}
+    [one] {" "}on a foam square
+   *[other] {" "}on { $raised } foam squares
+}
+layers-title = How the cards go together
+layers-text = The layers are pulled apart and numbered in the order in which they go on. Long dashes lead to the place of each{ $foam ->
+    [yes] ; small squares are foam squares.
+   *[no] .
+} Drawn at { $scale }.
 front-alt-layer = { $name }: { $place }
 # A small drawing beside a step.
 state-alt = { $what ->

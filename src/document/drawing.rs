@@ -106,6 +106,8 @@ pub enum Stroke {
     Cut,
     /// A fold or score: dashed, narrow.
     Fold,
+    /// The outline that a punch is going to take: short dashes, thin.
+    Punch,
     /// Something behind, or trimmed away: long dashes with two dots, narrow.
     Ghost,
     /// A thin continuous line.

@@ -3,8 +3,8 @@
 use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone};
 use crate::geom::Side;
 use crate::handout::fronts::Half;
-use crate::handout::writer::{Writer, plain, sentences};
-use crate::handout::{Drawings, Wanted, When, cover, fronts, prepare, states};
+use crate::handout::writer::{Writer, sentences};
+use crate::handout::{Drawings, Wanted, When, apart, cover, fronts, prepare, states};
 use crate::plan::{Act, Front, Task};
 use crate::project::{Card, CardId, LateId, Layer, Placed, Work};
 
@@ -87,9 +87,9 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
             blocks
         }
         Drawings::Apart => {
-            let mut figures = vec![figure(w, half), apart(w, half)];
+            let mut figures = vec![figure(w, half), apart::figure(w, half, None)];
             if !sets.is_empty() {
-                figures.extend([figure(w, inside), apart(w, inside)]);
+                figures.extend([figure(w, inside), apart::figure(w, inside, None)]);
             }
             [Block::Figures(figures)].into_iter().chain(beside).collect()
         }
@@ -106,20 +106,6 @@ fn figure(w: &Writer<'_>, half: Half<'_>) -> Figure {
         caption: None,
         scale: ScaleWish::Shared(CARDS),
         says_scale: true,
-    }
-}
-
-/// The layers one above the other, as they go onto the base.
-fn apart(w: &Writer<'_>, half: Half<'_>) -> Figure {
-    let card = w.project.cards[half.card.0].name.words.clone();
-    let names = half.sets.iter().map(|it| w.placed_name(it.what)).collect();
-    let values = [("card", card.into()), ("layers", plain(&w.list(names)).into())];
-    Figure {
-        drawing: fronts::apart(w, half),
-        alt: w.say("apart-alt", &values),
-        caption: None,
-        scale: ScaleWish::Shared(CARDS),
-        says_scale: false,
     }
 }
 

@@ -49,45 +49,6 @@ pub(super) fn measured(w: &Writer<'_>, half: Half<'_>) -> Drawing {
     Drawing { size: half.front.size, marks }
 }
 
-/// Layers pulled apart: each one step further up and to the left than the one
-/// below it, with a line from its corner to the place where it goes.
-pub(super) fn apart(w: &Writer<'_>, half: Half<'_>) -> Drawing {
-    let Size { width, height } = half.front.size;
-    let step = Length::from_units(half.front.size.short().units() / 8);
-    let layers = i64::try_from(half.sets.len()).unwrap_or(0);
-    let off = step * layers;
-    let moved = |rect: Rect, by: Length| Rect::new(rect.x + by, rect.y + by, rect.size);
-    let mut marks: Vec<Mark> =
-        base(w, half.front).into_iter().map(|it| shifted(it, off)).collect();
-    for (above, set) in (1..).zip(half.sets) {
-        let by = off - step * above;
-        marks.extend(layer(w, set).into_iter().map(|it| shifted(it, by)));
-        marks.push(shifted(label(w, set), by));
-        let corner = moved(set.rect, by);
-        let way = Size::new(step * above, step * above);
-        for (x, y) in [(corner.x, corner.bottom()), (corner.right(), corner.y)] {
-            let along = Rect::new(x, y, way);
-            marks.push(Mark::Line { along, line: Stroke::Ghost });
-        }
-    }
-    Drawing { size: Size::new(width + off, height + off), marks }
-}
-
-/// A mark moved down and to the right.
-fn shifted(mark: Mark, by: Length) -> Mark {
-    let moved = |rect: Rect| Rect::new(rect.x + by, rect.y + by, rect.size);
-    match mark {
-        Mark::Area { rect, shape, line, fill } => {
-            Mark::Area { rect: moved(rect), shape, line, fill }
-        }
-        Mark::Line { along, line } => Mark::Line { along: moved(along), line },
-        Mark::Name { rect, short, long, may_turn } => {
-            Mark::Name { rect: moved(rect), short, long, may_turn }
-        }
-        other => other,
-    }
-}
-
 /// What a measured drawing shows: the layers with their places.
 pub(super) fn alt(w: &Writer<'_>, half: Half<'_>) -> String {
     let layers = half.sets.iter().enumerate().map(|(at, set)| {
@@ -155,7 +116,7 @@ pub(super) fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     marks
 }
 
-fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
+pub(super) fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
     // A name stands upright wherever there is room for it.
     let may_turn = rect.size.width < rect.size.height;
     Mark::Name { rect, short, long, may_turn }

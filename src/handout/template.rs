@@ -98,6 +98,8 @@ pub enum Kind {
     Cutting,
     /// Work that is done in one go for all cards.
     Prepare,
+    /// The layers of each card pulled apart.
+    Layers,
     /// A section for each card.
     Cards,
     /// What goes into the bag, ticked off while packing.
@@ -110,7 +112,7 @@ pub enum Kind {
 
 impl Kind {
     /// Every kind, with its name in templates.
-    pub const ALL: [(&'static str, Self); 12] = [
+    pub const ALL: [(&'static str, Self); 13] = [
         ("cover", Self::Cover),
         ("cautions", Self::Cautions),
         ("need", Self::Need),
@@ -119,6 +121,7 @@ impl Kind {
         ("cut plan", Self::CutPlan),
         ("cutting", Self::Cutting),
         ("prepare", Self::Prepare),
+        ("layers", Self::Layers),
         ("cards", Self::Cards),
         ("pack", Self::Pack),
         ("envelope", Self::Envelope),

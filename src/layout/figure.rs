@@ -114,10 +114,9 @@ impl Setter<'_> {
     pub(crate) fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
         match figure.scale {
             ScaleWish::Full => Scale::FULL,
-            ScaleWish::Shared(number) | ScaleWish::Glance(number) => match self
-                .scales
-                .get(&number)
-            {
+            ScaleWish::Shared(number)
+            | ScaleWish::Finer(number)
+            | ScaleWish::Glance(number) => match self.scales.get(&number) {
                 Some(scale) => *scale,
                 None => self.largest(figure, room),
             },
@@ -173,7 +172,8 @@ impl Setter<'_> {
         let beside = figure.says_scale && figure.caption.is_none();
         // Where no scale is said, none has to be read off a ruler.
         let silent = !figure.says_scale && self.theme.margin == 0.0;
-        let between: &[u32] = if beside { &[3, 4] } else { &[] };
+        let finer = beside || matches!(figure.scale, ScaleWish::Finer(_));
+        let between: &[u32] = if finer { &[3, 4] } else { &[] };
         let below: &[u32] = if silent { &[6, 7, 8] } else { &[] };
         let one_to = |real: &u32| Scale { drawn: 1, real: *real };
         let [full, half, fifth, rest @ ..] = Scale::RECOMMENDED;
@@ -370,7 +370,10 @@ impl Setter<'_> {
 
     /// Lets one drawing have its say on a shared scale.
     fn share(&mut self, figure: &Figure, room: (f64, f64)) {
-        let (ScaleWish::Shared(number) | ScaleWish::Glance(number)) = figure.scale else {
+        let (ScaleWish::Shared(number)
+        | ScaleWish::Finer(number)
+        | ScaleWish::Glance(number)) = figure.scale
+        else {
             return;
         };
         let lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };

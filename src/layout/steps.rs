@@ -59,7 +59,10 @@ impl Setter<'_> {
                 let (width, height) = GLANCE.map(|it| it * self.theme.enlarged).into();
                 (room.0.min(width), height)
             }
-            ScaleWish::Full | ScaleWish::Largest | ScaleWish::Shared(_) => room,
+            ScaleWish::Full
+            | ScaleWish::Largest
+            | ScaleWish::Shared(_)
+            | ScaleWish::Finer(_) => room,
         }
     }
 

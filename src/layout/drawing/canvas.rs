@@ -254,11 +254,13 @@ pub(super) fn look(stroke: Stroke) -> Line {
         Stroke::Heavy => (Ink::TEXT, WIDE * 1.4),
         Stroke::Cut => (Ink::ACCENT, WIDE * 1.2),
         Stroke::Fold => (Ink::TEXT, NARROW),
+        Stroke::Punch => (Ink::TEXT, NARROW * 0.75),
         Stroke::Ghost => (Ink::QUIET, NARROW),
         Stroke::Thin => (Ink::QUIET, NARROW * 0.75),
     };
     let dash = match stroke {
         Stroke::Fold => vec![12.0 * NARROW, 3.0 * NARROW],
+        Stroke::Punch => vec![4.0 * NARROW, 3.0 * NARROW],
         Stroke::Ghost => {
             [24.0, 3.0, 0.5, 3.0, 0.5, 3.0].iter().map(|it| it * NARROW).collect()
         }
