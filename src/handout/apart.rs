@@ -87,8 +87,7 @@ fn drawing(w: &Writer<'_>, half: Half<'_>) -> Drawing {
             let number: u32 = number;
             marks.extend(fronts::layer(w, set).into_iter().map(|it| shifted(it, on(plane))));
             let rect = moved(set.visible(), on(plane));
-            let name = plain(&w.placed_among(set.what, half.layers));
-            names.push(fronts::named(rect, number.to_string(), Some(name)));
+            names.push(fronts::label(w, set, rect, Some(number)));
         }
     }
     marks.extend(names);

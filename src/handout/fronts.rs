@@ -36,7 +36,7 @@ pub(super) fn measured(w: &Writer<'_>, half: Half<'_>) -> Drawing {
     let mut marks = base(w, half.front);
     for set in half.sets {
         marks.extend(layer(w, set));
-        marks.push(label(w, set));
+        marks.push(label(w, set, set.rect, None));
     }
     let mut dimensions = Dimensions::default();
     for (set, layer) in half.sets.iter().zip(half.layers) {
@@ -116,14 +116,24 @@ pub(super) fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     marks
 }
 
-pub(super) fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
+fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
     // A name stands upright wherever there is room for it.
     let may_turn = rect.size.width < rect.size.height;
     Mark::Name { rect, short, long, may_turn }
 }
 
-/// The letter and the name of a layer; the name alone if it has no letter.
-fn label(w: &Writer<'_>, set: &Set) -> Mark {
+/// The letter and the name of a layer in a box, after its number in the order of work
+/// if that is to be told; the name alone if it has no letter.
+pub(super) fn label(
+    w: &Writer<'_>,
+    set: &Set,
+    rect: Rect,
+    number: Option<u32>,
+) -> Mark {
+    let numbered = |name: &str| match number {
+        Some(number) => format!("{number}\u{2002}{name}"),
+        None => name.to_owned(),
+    };
     let (of, name) = match set.what {
         Placed::Piece(piece) => {
             (Some(PartOf::Piece(piece)), w.project.pieces[piece.0].name.words.clone())
@@ -137,8 +147,8 @@ fn label(w: &Writer<'_>, set: &Set) -> Mark {
         ),
     };
     match of.and_then(|it| w.part(it)) {
-        Some(part) => named(set.rect, part.letter.clone(), Some(name)),
-        None => named(set.rect, name, None),
+        Some(part) => named(rect, numbered(&part.letter), Some(name)),
+        None => named(rect, numbered(&name), None),
     }
 }
 

@@ -130,8 +130,10 @@ impl Setter<'_> {
         if figure.says_scale && !self.phrases.scale.is_empty() {
             let ratio = format!("{}:{}", scale.drawn, scale.real);
             let says = self.phrases.scale.replace("{scale}", &ratio);
-            if !words.is_empty() {
-                words.push(Inline::plain("\u{a0}· "));
+            if let Some(last) = words.last() {
+                // After a sentence it is another one; nothing hangs at a line's end.
+                let ended = last.text.trim_end().ends_with(['.', '!', '?', '…', '。']);
+                words.push(Inline::plain(if ended { " " } else { " ·\u{a0}" }));
             }
             // The scale is one thing and not parted at a line's end.
             words.push(Inline::plain(says.replace(' ', "\u{a0}")));
