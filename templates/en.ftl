@@ -464,20 +464,17 @@ score-base = { $count ->
        *[any] an edge.
     }
 }
-score-alt = The { $base } lying flat, { $size }, with a dashed score line across the middle, { $at } from { $edge ->
+score-alt = The { $base } lying flat, outside up, { $size }, with a dashed score line across the middle, { $at } from { $edge ->
     [long] a long edge.
     [short] a short edge.
    *[any] an edge.
 }
-score-caption = Dashed: the score. A mountain fold, its groove outside.
+score-caption = Dashed: a mountain fold.
 strip-alt = A strip { $size } with the outline of the label, { $punched }, dashed in its middle{ $stamped ->
     [yes] {" "}and the place of the stamped words in the middle of that
    *[no] {""}
 }.
-strip-caption = Dashed: what the punch takes.{ $stamped ->
-    [yes] {" "}Tinted: the greeting.
-   *[no] {""}
-}
+strip-caption = Dashed: the label.
 fold-bases = { $scored ->
     [yes] Fold { $bases } along the score, with its ridge on the inside.
    *[no] Fold { $bases } in half, edge on edge.

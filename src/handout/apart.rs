@@ -41,8 +41,9 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let scale = ScaleWish::shared_by(APART);
     let text = w.tell("layers-text", &[("scale", scale.into()), ("foam", foam.into())]);
     // Three stand in a row, so that names have room.
-    let rows = figures.chunks(3).map(|it| Block::Figures(it.to_vec()));
-    let blocks = [Block::Paragraph(Tone::Body, text)].into_iter().chain(rows).collect();
+    let mut rows = figures.chunks(3).map(|it| Block::Figures(it.to_vec()));
+    let first = [Block::Paragraph(Tone::Body, text)].into_iter().chain(rows.next());
+    let blocks = [Block::Keep(first.collect())].into_iter().chain(rows).collect();
     of_blocks("layers", w.tell("layers-title", &[]), blocks)
 }
 

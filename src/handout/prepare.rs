@@ -107,10 +107,10 @@ fn figure(w: &Writer<'_>, group: &[&Task]) -> Option<Figure> {
     group.iter().find_map(|task| match task.act {
         Act::ScoreBase(base) => Some(readied::scored(w, base)),
         Act::StampGreeting(it) if stamped_on_strip(w, task.act, it) => {
-            readied::strip(w, it)
+            readied::strip(w, it, true)
         }
         Act::PunchLabel(it) if !w.is_mine(Act::StampGreeting(it)) => {
-            readied::strip(w, it)
+            readied::strip(w, it, false)
         }
         _ => None,
     })

@@ -48,7 +48,9 @@ pub(super) fn scored(w: &Writer<'_>, id: BaseId) -> Figure {
 
 /// The strip of a punched label, with the outline that the punch takes and the place
 /// of the stamped words; nothing for a label that is cut.
-pub(super) fn strip(w: &Writer<'_>, id: GreetingId) -> Option<Figure> {
+///
+/// `words`: whether they stand on the strip before the punch comes.
+pub(super) fn strip(w: &Writer<'_>, id: GreetingId, words: bool) -> Option<Figure> {
     let greeting = &w.project.greetings[id.0];
     greeting.label.punch?;
     let size = w.part(PartOf::Label(id))?.size;
@@ -62,7 +64,8 @@ pub(super) fn strip(w: &Writer<'_>, id: GreetingId) -> Option<Figure> {
     };
     let punched = middle(turn(outline.size));
     let mut marks = vec![area(Rect::whole(size), Shape::Rectangle, Stroke::Edge)];
-    if let Some(stamped) = greeting.stamped {
+    let stamped = greeting.stamped.filter(|_| words);
+    if let Some(stamped) = stamped {
         let rect = middle(turn(stamped));
         let (shape, fill) = (Shape::Rectangle, Fill::Strong);
         marks.push(Mark::Area { rect, shape, line: None, fill });
@@ -72,21 +75,18 @@ pub(super) fn strip(w: &Writer<'_>, id: GreetingId) -> Option<Figure> {
     let mut dimensions = Dimensions::default();
     let stretch = |side, from, to| (from < to).then_some((side, from, to));
     dimensions.add(stretch(Side::Bottom, Length::ZERO, punched.x));
-    dimensions.add(stretch(Side::Bottom, punched.x, punched.right()));
     dimensions.add(stretch(Side::Right, Length::ZERO, punched.y));
-    dimensions.add(stretch(Side::Right, punched.y, punched.bottom()));
     marks.extend(dimensions.marks(w));
-    let stamped = if greeting.stamped.is_some() { "yes" } else { "no" };
+    let stamped = if stamped.is_some() { "yes" } else { "no" };
     let values = [
         ("size", w.words.size(size).into()),
         ("punched", w.words.size(punched.size).into()),
         ("stamped", stamped.into()),
     ];
-    let caption = w.tell("strip-caption", &[("stamped", stamped.into())]);
     Some(Figure {
         drawing: Drawing { size, marks },
         alt: w.say("strip-alt", &values),
-        caption: Some(caption),
+        caption: Some(w.tell("strip-caption", &[])),
         scale: ScaleWish::Largest,
         says_scale: true,
     })
