@@ -104,15 +104,15 @@ cover-here = { $place ->
 }
 # Ends a sentence that begins "Done for you:".
 work-done = { $work ->
-    [cut] the sheets are cut
-    [score] the bases are scored
-    [fold] the bases are folded
-    [stamp] the greetings are stamped
-    [punch] the labels are punched
-    [again] the pieces that are cut again are cut
-    [layer] the labels are on their mats
-    [attach] the layers are on the fronts
-   *[inside] the insides are stamped
+    [cut] sheets cut
+    [score] bases scored
+    [fold] bases folded
+    [stamp] greetings stamped
+    [punch] labels punched
+    [again] the cut pieces cut again
+    [layer] labels set on their mats
+    [attach] layers set on the fronts
+   *[inside] insides stamped
 }
 # Ends a sentence that begins "Yours to do:".
 work-do = { $work ->
@@ -126,8 +126,8 @@ work-do = { $work ->
     [attach] put the layers on the fronts
    *[inside] add the words inside
 }
-cover-ask = Handed out by { $name }. Ask there if a piece is missing or a step is not clear.
-cover-ask-reach = Handed out by { $name }. If a piece is missing or a step is not clear, ask: { $reach }.
+cover-ask = Handed out by { $name }. Ask there if anything is missing or unclear.
+cover-ask-reach = Handed out by { $name }. Anything missing or unclear? Ask: { $reach }.
 tips-title = Good to know
 
 
@@ -522,6 +522,17 @@ score-base = { $count ->
        *[any] an edge.
     }
 }
+score-alt = The { $base } lying flat, outside up, { $size }, with a dashed score line across the middle, { $at } from { $edge ->
+    [long] a long edge.
+    [short] a short edge.
+   *[any] an edge.
+}
+score-caption = Dashed: a mountain fold.
+strip-alt = A strip { $size } with the outline of the label, { $punched }, dashed in its middle{ $stamped ->
+    [yes] {" "}and the place of the stamped words in the middle of that
+   *[no] {""}
+}.
+strip-caption = Dashed: the label.
 fold-bases = { $scored ->
     [yes] Fold { $bases } along the score, with its ridge on the inside.
    *[no] Fold { $bases } in half, edge on edge.
@@ -647,8 +658,12 @@ late-keep = Keep the { $part } for the card { $card }.
 
 how-tape = Tape goes along the edges.
 how-glue = Spread glue thinly, up to the edges, and press the layer down.
-# Where glue has to dry.
-how-waits = While one card dries, go on with the next.
+# Where glue has to dry; 0 where not every card takes as long.
+how-waits = { $minutes ->
+    [0] While one card dries, go on with the next.
+    [one] Let each card dry for 1 minute; go on with the next meanwhile.
+   *[other] Let each card dry for { $minutes } minutes; go on with the next meanwhile.
+}
 how-foam = Foam squares go on the back, near the corners but clear of the edges; peel off their covers last.
 
 
@@ -671,8 +686,37 @@ front-alt = { $what ->
     [right] on the right
    *[bottom] at the bottom
 }. From the base upwards: { $layers }.
-apart-alt = The layers of { $card } pulled apart; from the base upwards: { $layers }.
+apart-alt = The layers of { $card } pulled apart, in the order in which they go onto the base: { $layers }.
+apart-alt-layer = { $name }{ $raised ->
+    [0] {""}
+    [one] {" "}on a foam square
+   *[other] {" "}on { $raised } foam squares
+}
+layers-title = How the cards go together
+layers-text = The layers are pulled apart and numbered in the order in which they go on. Long dashes lead to the place of each{ $foam ->
+    [yes] ; small squares are foam squares.
+   *[no] .
+} Drawn at { $scale }.
 front-alt-layer = { $name }: { $place }
+# A small drawing beside a step.
+state-alt = { $what ->
+    [inside] The inside of { $card }
+   *[front] The front of { $card }
+} after this step, with the fold { $fold ->
+    [left] on the left
+    [top] at the top
+    [right] on the right
+   *[bottom] at the bottom
+}. { $count ->
+    [0] The base is bare
+    [one] There already, drawn plain: { $before }
+   *[other] There already, drawn plain: { $before }
+}. New, drawn with a heavy outline{ $raised ->
+    [0] {""}
+    [one] {" "}and on a foam square
+   *[other] {" "}and on { $raised } foam squares
+}: { $name }, { $place }.
+state-scale = Drawings beside steps: { $scale }. What is new has a heavy outline.
 tip = Tip: { $tip }
 
 # The side of a layer that gets the glue.
@@ -695,6 +739,13 @@ set-raised = Set the { $what } on { $count ->
 }: { $how }.
 lay-it = Lay it { $how }.
 face-up = with the { $face } showing
+# A face that shows and has a direction.
+face-stands = { $turn ->
+    [none] with the { $face } upright
+    [right] with the { $face } showing, their top to the right
+    [left] with the { $face } showing, their top to the left
+   *[over] with the { $face } upside down
+}
 pattern-stands = { $turn ->
     [none] pattern upright
     [right] top of the pattern to the right
@@ -804,7 +855,7 @@ envelope-post = { $raised ->
 ## Check bar
 
 check-title = Is this printed at true size?
-check-text = These bars are { $inches } and { $millimetres } long. If yours are not, print again at 100{ "\u00A0" }%.
+check-text = These bars are { $inches } and { $millimetres } long. If not, print at 100{ "\u00A0" }%.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.
 
 

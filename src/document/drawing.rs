@@ -115,10 +115,14 @@ pub enum Mark {
 pub enum Stroke {
     /// An edge or a cut that is there: continuous, wide.
     Edge,
+    /// The edge of what the text speaks of, among others: continuous, extra wide.
+    Heavy,
     /// A cut that is to be made: continuous, wide, in the accent.
     Cut,
     /// A fold or score: dashed, narrow.
     Fold,
+    /// The outline that a punch is going to take: short dashes, thin.
+    Punch,
     /// Something behind, or trimmed away: long dashes with two dots, narrow.
     Ghost,
     /// A thin continuous line.

@@ -228,6 +228,12 @@ pub enum ScaleWish {
     /// All drawings of this number share the largest scale that fits them all
     /// into the share of the measure that their block gives them.
     Shared(u32),
+    /// Likewise, also at 1:3 and 1:4, since ISO 5455 lets its series be extended where
+    /// need be.
+    Finer(u32),
+    /// As `Shared`, but so small that it is taken in at a glance beside a few lines of
+    /// text.
+    Glance(u32),
 }
 
 impl ScaleWish {

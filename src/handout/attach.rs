@@ -32,7 +32,7 @@ impl Writer<'_> {
         let (Some(layer), Some(set)) = (layers.get(at), sets.get(at)) else {
             return Text::new();
         };
-        let what = self.placed(layer.what);
+        let what = self.placed_among(layer.what, layers);
         let face = set.showing.unwrap_or(FaceId(0));
         let back = match self.back_of(set.paper, face) {
             Some(back) => {
@@ -42,10 +42,7 @@ impl Writer<'_> {
             None => self.tell("back-plain", &[("what", what.clone().into())]),
         };
         let mut how: Vec<Text> = Vec::new();
-        if let Some(face) = self.up_side(set) {
-            how.push(face);
-        }
-        how.extend(self.turned(set).map(plain_text));
+        how.extend(self.up_side(set));
         let place = self.place(front, layers, at);
         how.extend(place.into_iter().map(plain_text));
         let how = how.into_iter().reduce(|first, next| {
@@ -83,26 +80,32 @@ impl Writer<'_> {
         }
     }
 
-    /// `boughs up`, if the paper has two faces that can be told apart.
+    /// Which face shows, if the paper has two that can be told apart, and how its
+    /// pattern stands, if it has a direction.
     fn up_side(&self, set: &Set) -> Option<Text> {
         let face = set.showing.unwrap_or(FaceId(0));
-        self.back_of(set.paper, face)?;
-        let face = self.face(set.paper, face)?;
-        Some(self.tell("face-up", &[("face", face.into())]))
-    }
-
-    /// How the pattern stands, if it has a direction.
-    fn turned(&self, set: &Set) -> Option<String> {
-        let face = set.showing.unwrap_or(FaceId(0));
-        let runs = self.project.papers[set.paper.0].faces.get(face.0)?.runs;
-        let turn = match (runs, set.turned) {
-            (Runs::Any, _) => return None,
-            (_, Turn::None) => "none",
-            (_, Turn::Right) => "right",
-            (_, Turn::Over) => "over",
-            (_, Turn::Left) => "left",
+        let name =
+            self.back_of(set.paper, face).and_then(|_| self.face(set.paper, face));
+        let runs = self.project.papers[set.paper.0].faces.get(face.0).map(|it| it.runs);
+        let turn = match set.turned {
+            Turn::None => "none",
+            Turn::Right => "right",
+            Turn::Over => "over",
+            Turn::Left => "left",
         };
-        Some(self.say("pattern-stands", &[("turn", turn.into())]))
+        match (name, runs) {
+            (Some(face), None | Some(Runs::Any)) => {
+                Some(self.tell("face-up", &[("face", face.into())]))
+            }
+            (Some(face), Some(_)) => {
+                let values = [("face", face.into()), ("turn", turn.into())];
+                Some(self.tell("face-stands", &values))
+            }
+            (None, None | Some(Runs::Any)) => None,
+            (None, Some(_)) => {
+                Some(self.tell("pattern-stands", &[("turn", turn.into())]))
+            }
+        }
     }
 
     /// Where a layer sits, in phrases such as `1/4 in from the right edge`.

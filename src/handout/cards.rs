@@ -3,8 +3,8 @@
 use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone};
 use crate::geom::Side;
 use crate::handout::fronts::Half;
-use crate::handout::writer::{Writer, plain, sentences};
-use crate::handout::{Drawings, Wanted, When, cover, fronts, photo, prepare};
+use crate::handout::writer::{Writer, sentences};
+use crate::handout::{Drawings, Wanted, When, apart, cover, fronts, photo, prepare, states};
 use crate::plan::{Act, Front, Task};
 use crate::project::{Card, CardId, LateId, Layer, Placed, Work};
 
@@ -28,25 +28,34 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     if tasks.is_empty() {
         return None;
     }
+    let drawn = wanted.drawings == Drawings::StepByStep;
     let mut texts = Vec::new();
+    let mut figures = Vec::new();
     let mut attached = None;
     for task in &tasks {
         texts.extend(steps(w, card, front, task));
+        figures.resize(texts.len(), None);
+        if let (Some(last), true) = (figures.last_mut(), drawn) {
+            *last = states::beside(w, front, task.act);
+        }
         if task.work == Work::Attach {
             attached = texts.len().checked_sub(1);
         }
     }
     // Layers dry together, and other cards are made meanwhile.
     let waits = tasks.iter().map(|it| it.waits).max().unwrap_or(0);
+    // What holds for every card is said once, before them.
+    let waits = if all_wait(w).is_some() { 0 } else { waits };
     if let Some(last) = attached.filter(|_| waits > 0).and_then(|it| texts.get_mut(it)) {
         let waits = w.tell("card-waits", &[("minutes", waits.into())]);
         *last = sentences([std::mem::take(last), waits]);
     }
-    let steps = texts.into_iter().enumerate().map(|(at, text)| Step {
-        number: (at + 1).to_string(),
+    let steps = texts.into_iter().zip(figures).zip(1..);
+    let steps = steps.map(|((text, figure), number): (_, u32)| Step {
+        number: number.to_string(),
         text,
         aside: None,
-        figure: None,
+        figure,
     });
     let mut beside = Vec::new();
     if card.count > 1 {
@@ -74,7 +83,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     let inside = Half { what: "inside", layers, sets, ..half };
     let blocks = match wanted.drawings {
         Drawings::LeftOut => beside,
-        Drawings::Drawn => {
+        Drawings::Drawn | Drawings::StepByStep => {
             let mut blocks = vec![Block::Beside(figure(w, half), beside)];
             if !sets.is_empty() {
                 blocks.push(Block::Figure(figure(w, inside)));
@@ -82,9 +91,9 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
             blocks
         }
         Drawings::Apart => {
-            let mut figures = vec![figure(w, half), apart(w, half)];
+            let mut figures = vec![figure(w, half), apart::figure(w, half, None)];
             if !sets.is_empty() {
-                figures.extend([figure(w, inside), apart(w, inside)]);
+                figures.extend([figure(w, inside), apart::figure(w, inside, None)]);
             }
             [Block::Figures(figures)].into_iter().chain(beside).collect()
         }
@@ -101,20 +110,6 @@ fn figure(w: &Writer<'_>, half: Half<'_>) -> Figure {
         caption: None,
         scale: ScaleWish::Shared(CARDS),
         says_scale: true,
-    }
-}
-
-/// The layers one above the other, as they go onto the base.
-fn apart(w: &Writer<'_>, half: Half<'_>) -> Figure {
-    let card = w.bare(&w.project.cards[half.card.0].name);
-    let names = half.sets.iter().map(|it| w.placed_name(it.what)).collect();
-    let values = [("card", card.into()), ("layers", plain(&w.list(names)).into())];
-    Figure {
-        drawing: fronts::apart(w, half),
-        alt: w.say("apart-alt", &values),
-        caption: None,
-        scale: ScaleWish::Shared(CARDS),
-        says_scale: false,
     }
 }
 
@@ -136,6 +131,22 @@ pub(super) fn of_card(act: Act) -> Option<CardId> {
         | Act::MatLabel(_)
         | Act::LateCut(_) => None,
     }
+}
+
+/// How many minutes each card dries whose layers are fixed, if all dry as long and
+/// more than one does.
+pub(super) fn all_wait(w: &Writer<'_>) -> Option<u32> {
+    let mut waits: Vec<(CardId, u32)> = Vec::new();
+    for (task, _) in w.mine().filter(|it| it.0.work == Work::Attach) {
+        let Some(card) = of_card(task.act) else { continue };
+        match waits.iter_mut().find(|it| it.0 == card) {
+            Some(known) => known.1 = known.1.max(task.waits),
+            None => waits.push((card, task.waits)),
+        }
+    }
+    let (_, first) = *waits.first()?;
+    let alike = waits.iter().all(|it| it.1 == first);
+    (first > 0 && alike && waits.len() > 1).then_some(first)
 }
 
 /// What lies ready for a card.

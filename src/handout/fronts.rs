@@ -36,7 +36,7 @@ pub(super) fn measured(w: &Writer<'_>, half: Half<'_>) -> Drawing {
     let mut marks = base(w, half.front);
     for set in half.sets {
         marks.extend(layer(w, set));
-        marks.push(label(w, set));
+        marks.push(label(w, set, set.rect, None));
     }
     let mut dimensions = Dimensions::default();
     for (set, layer) in half.sets.iter().zip(half.layers) {
@@ -47,49 +47,6 @@ pub(super) fn measured(w: &Writer<'_>, half: Half<'_>) -> Drawing {
     }
     marks.extend(dimensions.marks(w));
     Drawing { size: half.front.size, marks }
-}
-
-/// Layers pulled apart: each one step further up and to the left than the one
-/// below it, with a line from its corner to the place where it goes.
-pub(super) fn apart(w: &Writer<'_>, half: Half<'_>) -> Drawing {
-    let Size { width, height } = half.front.size;
-    let step = Length::from_units(half.front.size.short().units() / 8);
-    let layers = i64::try_from(half.sets.len()).unwrap_or(0);
-    let off = step * layers;
-    let moved = |rect: Rect, by: Length| Rect::new(rect.x + by, rect.y + by, rect.size);
-    let mut marks: Vec<Mark> =
-        base(w, half.front).into_iter().map(|it| shifted(it, off)).collect();
-    for (above, set) in (1..).zip(half.sets) {
-        let by = off - step * above;
-        marks.extend(layer(w, set).into_iter().map(|it| shifted(it, by)));
-        marks.push(shifted(label(w, set), by));
-        let corner = moved(set.rect, by);
-        let way = Size::new(step * above, step * above);
-        for (x, y) in [(corner.x, corner.bottom()), (corner.right(), corner.y)] {
-            let along = Rect::new(x, y, way);
-            marks.push(Mark::Line { along, line: Stroke::Ghost });
-        }
-    }
-    Drawing { size: Size::new(width + off, height + off), marks }
-}
-
-/// A mark moved down and to the right.
-fn shifted(mark: Mark, by: Length) -> Mark {
-    let moved = |rect: Rect| Rect::new(rect.x + by, rect.y + by, rect.size);
-    match mark {
-        Mark::Area { rect, shape, line, fill } => {
-            Mark::Area { rect: moved(rect), shape, line, fill }
-        }
-        Mark::Picture { rect, shape, line, number, whole, turn } => {
-            let (rect, whole) = (moved(rect), moved(whole));
-            Mark::Picture { rect, shape, line, number, whole, turn }
-        }
-        Mark::Line { along, line } => Mark::Line { along: moved(along), line },
-        Mark::Name { rect, short, long, may_turn } => {
-            Mark::Name { rect: moved(rect), short, long, may_turn }
-        }
-        other => other,
-    }
 }
 
 /// What a measured drawing shows: the layers with their places.
@@ -113,7 +70,7 @@ pub(super) fn alt(w: &Writer<'_>, half: Half<'_>) -> String {
 }
 
 /// The base with its fold.
-fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
+pub(super) fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
     let base = w.project.cards[front.card.0].base;
     let fill = match w.project.bases[base.0].from {
         BaseFrom::Bought(_) => Fill::Paper,
@@ -136,7 +93,7 @@ fn base(w: &Writer<'_>, front: &Front) -> Vec<Mark> {
 }
 
 /// A layer, with the mat below it.
-fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
+pub(super) fn layer(w: &Writer<'_>, set: &Set) -> Vec<Mark> {
     let mut marks = Vec::new();
     // Where the pattern itself is seen, it draws the outline.
     let mut area = |rect, shape, fill, seen: Option<Mark>| {
@@ -168,8 +125,18 @@ fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
     Mark::Name { rect, short, long, may_turn }
 }
 
-/// The letter and the name of a layer; the name alone if it has no letter.
-fn label(w: &Writer<'_>, set: &Set) -> Mark {
+/// The letter and the name of a layer in a box, after its number in the order of work
+/// if that is to be told; the name alone if it has no letter.
+pub(super) fn label(
+    w: &Writer<'_>,
+    set: &Set,
+    rect: Rect,
+    number: Option<u32>,
+) -> Mark {
+    let numbered = |name: &str| match number {
+        Some(number) => format!("{number}\u{2002}{name}"),
+        None => name.to_owned(),
+    };
     let (of, name) = match set.what {
         Placed::Piece(piece) => {
             (Some(PartOf::Piece(piece)), w.bare(&w.project.pieces[piece.0].name))
@@ -183,16 +150,16 @@ fn label(w: &Writer<'_>, set: &Set) -> Mark {
         ),
     };
     match of.and_then(|it| w.part(it)) {
-        Some(part) => named(set.rect, part.letter.clone(), Some(name)),
-        None => named(set.rect, name, None),
+        Some(part) => named(rect, numbered(&part.letter), Some(name)),
+        None => named(rect, numbered(&name), None),
     }
 }
 
 /// A stretch that is measured on a side of the front: from, to.
-type Stretch = (Side, Length, Length);
+pub(super) type Stretch = (Side, Length, Length);
 
 /// How far a layer sits from the left or the right side, unless it spans both.
-fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretch> {
+pub(super) fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretch> {
     let (left, right) = (rect.x, width - rect.right());
     // What stands in the middle is seen to, and the step says so.
     let spans = left <= Length::ZERO && right <= Length::ZERO;
@@ -208,7 +175,7 @@ fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretc
 }
 
 /// How far a layer sits from the top or the bottom side, unless it spans both.
-fn from_top_or_bottom(rect: Rect, height: Length, up: Along) -> Option<Stretch> {
+pub(super) fn from_top_or_bottom(rect: Rect, height: Length, up: Along) -> Option<Stretch> {
     let (top, bottom) = (rect.y, height - rect.bottom());
     let spans = top <= Length::ZERO && bottom <= Length::ZERO;
     if spans || matches!(up, Along::Center) {

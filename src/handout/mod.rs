@@ -3,6 +3,7 @@
 //! One file for each kind of section; what they share is in `writer` (the words,
 //! and whose work is whose) and `phrases` (what things are called).
 
+mod apart;
 mod attach;
 mod bag;
 mod buy;
@@ -21,7 +22,9 @@ mod photo;
 mod phrases;
 mod prepare;
 mod punched;
+mod readied;
 mod sheets;
+mod states;
 mod template;
 mod writer;
 
@@ -92,6 +95,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         Kind::CutPlan => cut_plan::write(w, wanted),
         Kind::Cutting => cutting::write(w, wanted),
         Kind::Prepare => prepare::write(w, wanted),
+        Kind::Layers => apart::write(w),
         Kind::Cards => cards::write(w, wanted),
         Kind::Pack => bag::packed(w),
         Kind::Envelope => envelope::write(w),

@@ -23,7 +23,7 @@ pub(super) fn figure(
     let alt = match (&photo.shows, card) {
         (Some(shows), _) => shows.words.clone(),
         (None, Some(card)) => {
-            let name = w.project.cards[card.0].name.words.clone();
+            let name = w.bare(&w.project.cards[card.0].name);
             w.say("photo-of-card", &[("card", name.into())])
         }
         (None, None) => w.say("photo-of-set", &[]),

@@ -5,7 +5,7 @@ use crate::geom::Side;
 use crate::handout::writer::{Writer, plain};
 use crate::plan::cut::{Part, PartOf};
 use crate::project::{
-    BaseId, Comes, FaceId, GreetingId, PaperId, Placed, ToolId, ToolKind,
+    BaseId, Comes, FaceId, GreetingId, Layer, PaperId, Placed, ToolId, ToolKind,
 };
 
 impl Writer<'_> {
@@ -18,6 +18,19 @@ impl Writer<'_> {
             Placed::Late(..) => None,
         };
         self.lettered(self.placed_name(what), of.and_then(|it| self.part(it)))
+    }
+
+    /// What a layer is called among the layers of a card: the words of a greeting
+    /// are left out where it is the only one, since what to lay ready has said them.
+    pub(super) fn placed_among(&self, what: Placed, layers: &[Layer]) -> Text {
+        let greeting = |it: &&Layer| matches!(it.what, Placed::Greeting(_));
+        match what {
+            Placed::Greeting(id) if layers.iter().filter(greeting).count() == 1 => {
+                let label = self.tell("label-any", &[]);
+                self.lettered(label, self.part(PartOf::Label(id)))
+            }
+            _ => self.placed(what),
+        }
     }
 
     /// What a layer is called, without its letter.

@@ -1,9 +1,11 @@
 //! Work that is done in one go for all cards, batched by tool.
 
-use crate::document::{Block, Section, Step, Text, Tone};
+use crate::document::{Block, Figure, Section, Step, Text, Tone};
 use crate::geom::{Axis, Size};
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Hands, Wanted, When, cards, of_blocks, punched};
+use crate::handout::{
+    Drawings, Hands, Wanted, When, cards, of_blocks, punched, readied, states,
+};
 use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{
@@ -27,6 +29,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
             _ => groups.push(vec![task]),
         }
     }
+    let drawn = wanted.drawings != Drawings::LeftOut;
     let steps: Vec<Step> = groups
         .iter()
         .enumerate()
@@ -34,7 +37,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
             number: (at + 1).to_string(),
             text: step(w, group),
             aside: None,
-            figure: None,
+            figure: drawn.then(|| figure(w, group)).flatten(),
         })
         .collect();
     let mut blocks = Vec::new();
@@ -78,8 +81,12 @@ fn how(w: &Writer<'_>, wanted: &Wanted) -> Text {
     let said = [
         tape.then(|| w.tell("how-tape", &[])),
         glue.then(|| w.tell("how-glue", &[])),
-        waits.then(|| w.tell("how-waits", &[])),
+        waits.then(|| {
+            let minutes = cards::all_wait(w).unwrap_or(0);
+            w.tell("how-waits", &[("minutes", minutes.into())])
+        }),
         foam.then(|| w.tell("how-foam", &[])),
+        states::scale(w, wanted.when),
     ];
     sentences(said.into_iter().flatten())
 }
@@ -90,9 +97,32 @@ fn alike(group: &[&Task], task: &Task) -> bool {
         last.work == task.work
             && last.tool == task.tool
             && last.ink == task.ink
-            && task.work != Work::LateCut
+            && !matches!(task.work, Work::LateCut | Work::Score)
             && matches!(last.act, Act::PunchMat(_)) == matches!(task.act, Act::PunchMat(_))
     })
+}
+
+/// The drawing beside a step: the score of a base, or the strip of a label at the
+/// first of the steps that it passes through.
+fn figure(w: &Writer<'_>, group: &[&Task]) -> Option<Figure> {
+    group.iter().find_map(|task| match task.act {
+        Act::ScoreBase(base) => Some(readied::scored(w, base)),
+        Act::StampGreeting(it) if stamped_on_strip(w, task.act, it) => {
+            readied::strip(w, it, true)
+        }
+        Act::PunchLabel(it) if !w.is_mine(Act::StampGreeting(it)) => {
+            readied::strip(w, it, false)
+        }
+        _ => None,
+    })
+}
+
+/// Whether a greeting is stamped on the strip before its label is punched from it.
+fn stamped_on_strip(w: &Writer<'_>, stamp: Act, greeting: GreetingId) -> bool {
+    let punch = Act::PunchLabel(greeting);
+    let at = |act: Act| w.plan.work.tasks.iter().position(|it| it.act == act);
+    at(punch).is_some_and(|punch| at(stamp).is_some_and(|stamp| stamp < punch))
+        && (!w.is_ahead(punch) || w.is_ahead(stamp))
 }
 
 /// How often a task is done by whoever holds the handout.
@@ -245,11 +275,7 @@ fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {
     let letter = if shared { first } else { Text::new() };
     // Punched already, or stamped on the strip first?
     let on_strip = group.iter().any(|task| {
-        let Some(greeting) = greeting_of(task.act) else { return false };
-        let punch = Act::PunchLabel(greeting);
-        let at = |act: Act| w.plan.work.tasks.iter().position(|it| it.act == act);
-        at(punch).is_some_and(|punch| at(task.act).is_some_and(|stamp| stamp < punch))
-            && (!w.is_ahead(punch) || w.is_ahead(task.act))
+        greeting_of(task.act).is_some_and(|it| stamped_on_strip(w, task.act, it))
     });
     let on = if on_strip { "strip" } else { "label" };
     let on = w.tell("stamp-on", &[("on", on.into())]);

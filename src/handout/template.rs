@@ -62,8 +62,11 @@ pub enum Drawings {
     LeftOut,
     /// All that belong to it.
     Drawn,
+    /// On cards: all, and beside a step the front as it is then, where that says
+    /// more than words.
+    StepByStep,
     /// On cards: the front and its layers pulled apart, above the steps rather
-    /// than beside them. Saves room on small pages.
+    /// than beside them.
     Apart,
 }
 
@@ -95,6 +98,8 @@ pub enum Kind {
     Cutting,
     /// Work that is done in one go for all cards.
     Prepare,
+    /// The layers of each card pulled apart.
+    Layers,
     /// A section for each card.
     Cards,
     /// What goes into the bag, ticked off while packing.
@@ -107,7 +112,7 @@ pub enum Kind {
 
 impl Kind {
     /// Every kind, with its name in templates.
-    pub const ALL: [(&'static str, Self); 12] = [
+    pub const ALL: [(&'static str, Self); 13] = [
         ("cover", Self::Cover),
         ("cautions", Self::Cautions),
         ("need", Self::Need),
@@ -116,6 +121,7 @@ impl Kind {
         ("cut plan", Self::CutPlan),
         ("cutting", Self::Cutting),
         ("prepare", Self::Prepare),
+        ("layers", Self::Layers),
         ("cards", Self::Cards),
         ("pack", Self::Pack),
         ("envelope", Self::Envelope),
@@ -239,6 +245,7 @@ fn wanted(raw: &RawSection) -> Result<Wanted, TemplateError> {
             "drawings",
             &[
                 ("drawn", |it| it.drawings = Drawings::Drawn),
+                ("step by step", |it| it.drawings = Drawings::StepByStep),
                 ("apart", |it| it.drawings = Drawings::Apart),
                 ("left out", |it| it.drawings = Drawings::LeftOut),
             ],

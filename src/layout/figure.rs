@@ -114,7 +114,9 @@ impl Setter<'_> {
     pub(crate) fn scale_of(&mut self, figure: &Figure, room: (f64, f64)) -> Scale {
         match figure.scale {
             ScaleWish::Full => Scale::FULL,
-            ScaleWish::Shared(number) => match self.scales.get(&number) {
+            ScaleWish::Shared(number)
+            | ScaleWish::Finer(number)
+            | ScaleWish::Glance(number) => match self.scales.get(&number) {
                 Some(scale) => *scale,
                 None => self.largest(figure, room),
             },
@@ -128,8 +130,10 @@ impl Setter<'_> {
         if figure.says_scale && !self.phrases.scale.is_empty() {
             let ratio = format!("{}:{}", scale.drawn, scale.real);
             let says = self.phrases.scale.replace("{scale}", &ratio);
-            if !words.is_empty() {
-                words.push(Inline::plain("\u{a0}· "));
+            if let Some(last) = words.last() {
+                // After a sentence it is another one; nothing hangs at a line's end.
+                let ended = last.text.trim_end().ends_with(['.', '!', '?', '…', '。']);
+                words.push(Inline::plain(if ended { " " } else { " ·\u{a0}" }));
             }
             // The scale is one thing and not parted at a line's end.
             words.push(Inline::plain(says.replace(' ', "\u{a0}")));
@@ -170,7 +174,8 @@ impl Setter<'_> {
         let beside = figure.says_scale && figure.caption.is_none();
         // Where no scale is said, none has to be read off a ruler.
         let silent = !figure.says_scale && self.theme.margin == 0.0;
-        let between: &[u32] = if beside { &[3, 4] } else { &[] };
+        let finer = beside || matches!(figure.scale, ScaleWish::Finer(_));
+        let between: &[u32] = if finer { &[3, 4] } else { &[] };
         let below: &[u32] = if silent { &[6, 7, 8] } else { &[] };
         let one_to = |real: &u32| Scale { drawn: 1, real: *real };
         let [full, half, fifth, rest @ ..] = Scale::RECOMMENDED;
@@ -315,8 +320,9 @@ impl Setter<'_> {
             match block {
                 Block::Steps(steps) => {
                     let room = self.room_of_step(frame);
-                    let figures = steps.iter().filter_map(|it| it.figure.as_ref());
-                    figures.for_each(|it| self.share(it, room));
+                    for figure in steps.iter().filter_map(|it| it.figure.as_ref()) {
+                        self.share(figure, self.room_of_state(figure, room));
+                    }
                 }
                 Block::Figure(figure) => self.share(figure, self.room_alone(frame)),
                 Block::Figures(figures) => {
@@ -366,7 +372,12 @@ impl Setter<'_> {
 
     /// Lets one drawing have its say on a shared scale.
     fn share(&mut self, figure: &Figure, room: (f64, f64)) {
-        let ScaleWish::Shared(number) = figure.scale else { return };
+        let (ScaleWish::Shared(number)
+        | ScaleWish::Finer(number)
+        | ScaleWish::Glance(number)) = figure.scale
+        else {
+            return;
+        };
         let lines = if figure.caption.is_some() || figure.says_scale { 2.0 } else { 0.0 };
         let room = (room.0, room.1 - lines * self.theme.remark.leading);
         let scale = self.largest(figure, room);

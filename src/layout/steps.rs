@@ -4,6 +4,7 @@ use crate::document::Block;
 use crate::document::Figure;
 use crate::document::Inline;
 use crate::document::Look;
+use crate::document::ScaleWish;
 use crate::document::Step;
 use crate::document::Text;
 use crate::page::Role;
@@ -16,6 +17,10 @@ use super::text;
 
 /// Text beside a drawing is no narrower, in large print likewise more.
 const NARROWEST: f64 = 102.0;
+
+/// The room of a drawing that is taken in at a glance, with its dimensions: about
+/// five lines high.
+const GLANCE: [f64; 2] = [96.0, 58.0];
 
 /// Between the words and the drawing of a step.
 const BETWEEN: f64 = 10.0;
@@ -45,6 +50,20 @@ impl Setter<'_> {
         let (high, least) =
             if frame.margin.is_some() { (0.21, 140.0) } else { (0.165, 88.0) };
         (width, (high * self.theme.height()).max(least))
+    }
+
+    /// The room for this drawing, where `room` is the one for any drawing of a step.
+    pub(crate) fn room_of_state(&self, figure: &Figure, room: (f64, f64)) -> (f64, f64) {
+        match figure.scale {
+            ScaleWish::Glance(_) => {
+                let (width, height) = GLANCE.map(|it| it * self.theme.enlarged).into();
+                (room.0.min(width), height)
+            }
+            ScaleWish::Full
+            | ScaleWish::Largest
+            | ScaleWish::Shared(_)
+            | ScaleWish::Finer(_) => room,
+        }
     }
 
     /// Where the text of steps stands: beside numerals in the margin, or behind
@@ -183,6 +202,7 @@ impl Setter<'_> {
         let words = self.tags.add(body, Role::Paragraph);
         let aside_tag = aside.map(|_| self.tags.add(body, Role::Paragraph));
         let drawn = step.figure.as_ref().map(|figure| {
+            let room = self.room_of_state(figure, room);
             let mut drawn = self.draw(figure, room, body);
             let narrow =
                 drawn.width + BETWEEN + NARROWEST * self.theme.enlarged > inner.width;

@@ -202,8 +202,16 @@ impl Pen {
         // by one, open ones together, where it does no harm but to the last, which
         // has two ends and returns along itself.
         let straight = path.pieces.iter().all(|it| !it.closed && it.steps.len() == 1);
-        if straight || path.line.is_none() {
-            let rings = path.pieces.iter().map(|it| self.ring(it)).collect();
+        // On its way back a dashed line would fill its own gaps.
+        let dashed = path.line.as_ref().is_some_and(|it| !it.dash.is_empty());
+        let alone = path.pieces.len() == 1;
+        if (straight && !(dashed && alone)) || path.line.is_none() {
+            let mut rings: Vec<_> = path.pieces.iter().map(|it| self.ring(it)).collect();
+            if let (true, Some(first)) = (straight && dashed, path.pieces.first()) {
+                // A line without length is closed in place of the last one.
+                let nowhere = PathStep::To(first.start.0, first.start.1);
+                rings.push(self.ring(&Piece { steps: vec![nowhere], ..first.clone() }));
+            }
             self.polygon(rings, mode);
             return;
         }

@@ -273,7 +273,8 @@ fn a_template_that_asks_for_what_there_is_not_is_refused_with_a_guess() {
     );
     assert_eq!(
         fault("reader: class\nsections:\n  - cover: {drawings: maybe}\n"),
-        "there is no value of `drawings` `maybe`; there are `drawn`, `apart`, `left out`"
+        "there is no value of `drawings` `maybe`; there are `drawn`, \
+         `step by step`, `apart`, `left out`"
     );
     assert!(fault("reader: class\nsections: []\n").contains("no section"));
     assert!(fault("reader: [").starts_with("the template can't be read"));
@@ -290,8 +291,8 @@ fn layers_pulled_apart_lie_within_their_drawing() {
     let apart = all.iter().find(|it| it.alt.contains("pulled apart")).unwrap();
     assert_eq!(
         apart.alt,
-        "The layers of Thank you pulled apart; from the base upwards: sash and label \
-         “With thanks, all of us”."
+        "The layers of Thank you pulled apart, in the order in which they go onto the \
+         base: sash and label “With thanks, all of us” on 4 foam squares."
     );
     for mark in &apart.drawing.marks {
         let (Mark::Area { rect, .. } | Mark::Line { along: rect, .. }) = mark else {

@@ -1,6 +1,7 @@
 //! One test binary, by capability.
 
 mod alike;
+mod card_drawings;
 mod command;
 mod cutting;
 mod cutting_cross;

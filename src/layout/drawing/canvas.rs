@@ -286,17 +286,20 @@ pub(super) fn look(stroke: Stroke) -> Line {
     const WIDE: f64 = 1.2;
     let (ink, width) = match stroke {
         Stroke::Edge => (Ink::TEXT, WIDE * 0.75),
+        Stroke::Heavy => (Ink::TEXT, WIDE * 1.4),
         Stroke::Cut => (Ink::ACCENT, WIDE * 1.2),
         Stroke::Fold => (Ink::TEXT, NARROW),
+        Stroke::Punch => (Ink::TEXT, NARROW * 0.75),
         Stroke::Ghost => (Ink::QUIET, NARROW),
         Stroke::Thin => (Ink::QUIET, NARROW * 0.75),
     };
     let dash = match stroke {
         Stroke::Fold => vec![12.0 * NARROW, 3.0 * NARROW],
+        Stroke::Punch => vec![4.0 * NARROW, 3.0 * NARROW],
         Stroke::Ghost => {
             [24.0, 3.0, 0.5, 3.0, 0.5, 3.0].iter().map(|it| it * NARROW).collect()
         }
-        Stroke::Edge | Stroke::Cut | Stroke::Thin => Vec::new(),
+        Stroke::Edge | Stroke::Heavy | Stroke::Cut | Stroke::Thin => Vec::new(),
     };
     Line { ink, width, dash, round: false }
 }
