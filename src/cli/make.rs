@@ -1,44 +1,112 @@
 //! `make` and `check`: a handout, or everything that stands in its way.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
-use crate::cli::args::{Check, Ink, Make, PageName, PdfKind, UnitsName};
-use crate::cli::notes::{self, Planned};
-use crate::cli::{Failure, Halt, Streams, files};
+use crate::cli::args::{
+    Check, Ink, Make, PageName, PdfKind, ReaderName, UnitsName,
+};
+use crate::cli::batch::{self, Job, Made, Packet};
+use crate::cli::{Failure, Halt, Streams, files, names, notes};
 use crate::diag::Diagnostic;
 use crate::geom::Unit;
-use crate::handout::{self, Template};
-use crate::layout::{self, PageSetup, PageSize, Press};
-use crate::pdf::{self, Flavour, PdfInfo};
-use crate::project::Reader;
+use crate::handout::{self, Hands, Template};
+use crate::layout::{PageSetup, PageSize};
+use crate::pdf::{Flavour, PdfInfo};
+use crate::plan::Plan;
+use crate::project::{Project, Reader};
 use crate::words::Units;
 
-/// Makes a handout and writes it, or nothing.
+/// Makes handouts and writes them, each whole or not at all; nothing is written if
+/// the description is at fault.
 pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
-    let name = asked.reader.template();
-    let template = built_in(name)?;
-    let planned = notes::planned(&asked.described, template.reader, streams)?;
-    let Planned { sources, project, plan, mut notes } = planned;
-    let units = asked.units.map(|units| match units {
-        UnitsName::In => Units::Only(Unit::Inch),
-        UnitsName::Mm => Units::Only(Unit::Mm),
-        UnitsName::Both => Units::Both(project.unit),
-    });
-    let document = handout::write(&project, &plan, &template, handout::Options { units });
+    let names = asked.names.as_deref().map(names::read).transpose()?;
+    let mut readers = asked.readers.clone();
+    readers.sort_unstable();
+    readers.dedup();
+    let mut said: Vec<Diagnostic> = Vec::new();
+    let mut sources = None;
+    let mut packets = Vec::new();
+    let mut jobs = Vec::new();
+    for reader in &readers {
+        let template = built_in(reader.template())?;
+        let planned = notes::planned(&asked.described, template.reader, streams)?;
+        add_new(&mut said, planned.notes);
+        sources = Some(planned.sources);
+        let personal = names.as_ref().filter(|_| template.hands == Hands::Reader);
+        let options = handout::Options {
+            units: asked.units.map(|units| in_units(units, &planned.project)),
+            for_name: personal.is_some(),
+            names: names.clone().unwrap_or_default(),
+        };
+        let at = packets.len();
+        let project = &planned.project;
+        packets.push(packet(asked, project, &planned.plan, &template, &options));
+        let several = readers.len() > 1 || names.is_some();
+        match personal {
+            Some(names) => {
+                jobs.extend(names.iter().enumerate().map(|(index, name)| Job {
+                    packet: at,
+                    name: Some(name.clone()),
+                    path: of_person(asked, *reader, index + 1, name),
+                }));
+            }
+            None => jobs.push(Job {
+                packet: at,
+                name: None,
+                path: output(asked, *reader, several),
+            }),
+        }
+    }
+    if let Some(folder) = asked.output.as_ref().filter(|_| jobs.len() > 1) {
+        files::folder(folder)?;
+    }
+    let made = batch::make(&packets, &jobs, streams)?;
+    let mut faulty = false;
+    for one in &made {
+        faulty |= one.pages.is_none();
+        add_new(&mut said, one.notes.clone());
+    }
+    if let Some(sources) = sources {
+        notes::write(&said, &sources, asked.described.messages, streams);
+    }
+    if faulty {
+        return Err(Halt::Description);
+    }
+    tell(&jobs, &made, streams)?;
+    Ok(())
+}
+
+/// Says what was written; the copies of one packet in one line.
+fn tell(jobs: &[Job], made: &[Made], streams: &mut Streams<'_>) -> Result<(), Failure> {
+    for (index, job) in jobs.iter().enumerate() {
+        let pages = made.get(index).and_then(|it| it.pages).unwrap_or(0);
+        let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
+        let copies = jobs.iter().filter(|it| it.packet == job.packet).count();
+        if job.name.is_none() || copies == 1 {
+            streams.say(&format!("{}: {pages}\n", job.path.display()))?;
+        } else if jobs[..index].iter().all(|it| it.packet != job.packet) {
+            let folder = job.path.parent().filter(|it| !it.as_os_str().is_empty());
+            let folder = folder.unwrap_or(Path::new("."));
+            streams.say(&format!("{}: {copies} copies, {pages} each\n", folder.display()))?;
+        }
+    }
+    Ok(())
+}
+
+/// A packet as it is laid out, whoever's copy it is.
+fn packet(
+    asked: &Make,
+    project: &Project,
+    plan: &Plan,
+    template: &Template,
+    options: &handout::Options,
+) -> Packet {
     let setup = PageSetup {
         size: asked
             .page
-            .map_or_else(|| usual_page(&template, project.unit), PageSize::from),
+            .map_or_else(|| usual_page(template, project.unit), PageSize::from),
         large_print: asked.large_print,
         gray: asked.ink == Ink::Gray,
-    };
-    let mut press = Press::new();
-    let laid = layout::lay_out(&mut press, &document, &setup);
-    notes.extend(laid.notes);
-    let faulty = notes.iter().any(Diagnostic::is_error);
-    notes::write(&notes, &sources, asked.described.messages, streams);
-    let Some(laid) = laid.value.filter(|_| !faulty) else {
-        return Err(Halt::Description);
     };
     let info = PdfInfo {
         author: project.handed_out_by.as_ref().map(|it| it.name.words.clone()),
@@ -48,20 +116,48 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
             PdfKind::Archive => Flavour::Archive1b,
         },
     };
-    let bytes = pdf::write(&laid, press.library(), &info).map_err(|fault| Failure {
-        message: format!("the PDF can't be made: {fault}"),
-        hint: "this is a fault in leafwright; please report it".to_owned(),
-    })?;
-    let output = asked.output.clone().unwrap_or_else(|| {
-        let stem = asked.described.description.file_stem();
-        let stem = stem.map_or_else(|| "handout".into(), |it| it.to_string_lossy());
-        PathBuf::from(format!("{stem}-{name}.pdf"))
-    });
-    files::write_whole(&output, &bytes)?;
-    let pages = laid.pages.len();
-    let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
-    streams.say(&format!("{}: {pages}\n", output.display()))?;
-    Ok(())
+    Packet { document: handout::write(project, plan, template, options.clone()), setup, info }
+}
+
+fn in_units(units: UnitsName, project: &Project) -> Units {
+    match units {
+        UnitsName::In => Units::Only(Unit::Inch),
+        UnitsName::Mm => Units::Only(Unit::Mm),
+        UnitsName::Both => Units::Both(project.unit),
+    }
+}
+
+/// Adds notes that were not said yet.
+fn add_new(said: &mut Vec<Diagnostic>, notes: Vec<Diagnostic>) {
+    for note in notes {
+        if !said.iter().any(|it| same_note(it, &note)) {
+            said.push(note);
+        }
+    }
+}
+
+/// The name of the description without its ending.
+fn stem(asked: &Make) -> String {
+    let stem = asked.described.description.file_stem();
+    stem.map_or_else(|| "handout".into(), |it| it.to_string_lossy().into_owned())
+}
+
+/// Where a packet is written: the named file, or a file in the named folder.
+fn output(asked: &Make, reader: ReaderName, several: bool) -> PathBuf {
+    let usual = format!("{}-{}.pdf", stem(asked), reader.template());
+    match (&asked.output, several) {
+        (Some(file), false) => file.clone(),
+        (Some(folder), true) => folder.join(usual),
+        (None, _) => PathBuf::from(usual),
+    }
+}
+
+/// Where the copy of a person is written.
+fn of_person(asked: &Make, reader: ReaderName, number: usize, name: &str) -> PathBuf {
+    let (stem, name) = (stem(asked), names::for_file(name));
+    let dash = if name.is_empty() { "" } else { "-" };
+    let file = format!("{stem}-{}-{number:03}{dash}{name}.pdf", reader.template());
+    asked.output.as_ref().map_or_else(|| PathBuf::from(&file), |it| it.join(&file))
 }
 
 /// Says everything that is wrong with a description.
@@ -71,11 +167,7 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
     let mut sources = None;
     for reader in Reader::ALL {
         let planned = notes::planned(&asked.described, reader, streams)?;
-        for note in planned.notes {
-            if !said.iter().any(|it| same_note(it, &note)) {
-                said.push(note);
-            }
-        }
+        add_new(&mut said, planned.notes);
         sources = Some(planned.sources);
     }
     if let Some(sources) = sources {

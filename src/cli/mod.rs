@@ -5,10 +5,12 @@
 //! command line, a file or the disk is.
 
 mod args;
+mod batch;
 mod cuts;
 mod files;
 mod formats;
 mod make;
+mod names;
 mod notes;
 mod plain;
 

@@ -2,7 +2,7 @@
 
 use crate::document::{Inline, Look, Text};
 use crate::geom::Turn;
-use crate::handout::{Hands, Template, When};
+use crate::handout::{Hands, Options, Template, When};
 use crate::plan::cut::{PaperCut, Part, PartOf};
 use crate::plan::{Act, Plan, Task, TaskId};
 use crate::project::{self, FaceId, PaperId, Project, Reader};
@@ -14,6 +14,7 @@ pub(super) struct Writer<'a> {
     pub(super) plan: &'a Plan,
     pub(super) template: &'a Template,
     pub(super) words: &'a Words,
+    pub(super) options: &'a Options,
 }
 
 /// What is put in place of a name in a message.

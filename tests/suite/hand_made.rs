@@ -42,6 +42,10 @@ pub(crate) fn project() -> Project {
         done_ahead: Vec::new(),
         cut_by: Vec::new(),
         tips: Vec::new(),
+        currency: None,
+        in_batches: false,
+        gift: None,
+        minutes: Minutes::default(),
     }
 }
 
@@ -62,6 +66,7 @@ pub(crate) fn paper(name: &str, sheet: Size, runs: &[Runs]) -> Paper {
         pack: None,
         color: None,
         order_number: None,
+        trade: Trade::default(),
     }
 }
 
@@ -75,6 +80,8 @@ pub(crate) fn base(name: &str, from: BaseFrom) -> Base {
         from,
         comes: Comes::Scored,
         envelope: None,
+        order_number: None,
+        trade: Trade::default(),
     }
 }
 
@@ -94,7 +101,8 @@ pub(crate) fn piece(name: &str, size: Size) -> Piece {
 
 /// A tool of a kind.
 pub(crate) fn tool(name: &str, kind: ToolKind) -> Tool {
-    Tool { name: text(name), kind, instead: None, order_number: None }
+    let (trade, lasts) = (Trade::default(), Lasts::default());
+    Tool { name: text(name), kind, instead: None, order_number: None, trade, lasts }
 }
 
 /// A card on the first base with layers.

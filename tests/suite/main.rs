@@ -1,6 +1,7 @@
 //! One test binary, by capability.
 
 mod alike;
+mod batches;
 mod command;
 mod cutting;
 mod cutting_cross;
@@ -25,6 +26,7 @@ mod naive;
 mod own_plan;
 mod own_way;
 mod packets;
+mod packing_lists;
 mod pdf;
 mod plan;
 mod plan_large;

@@ -79,6 +79,20 @@ pub(super) static PAPER: Group = Group {
         key("colour", Takes::Words, "", "Its colour, for drawings.", "\"#7a9a6b\"")
             .or("color"),
         key("order number", Takes::Words, "", "What to write on the order.", "OAT-25"),
+        key(
+            "price",
+            Takes::Words,
+            "",
+            "What a pack costs, or one where it is not sold in packs.",
+            "3.90",
+        ),
+        key(
+            "on hand",
+            Takes::Count(0, 1_000_000),
+            "0",
+            "How many are there already and need not be bought.",
+            "4",
+        ),
     ],
 };
 
@@ -164,6 +178,21 @@ pub(super) static BASE: Group = Group {
             "the usual one if it comes with envelopes, else none",
             "The envelope: its size, its format, `usual` or `none`.",
             "c6",
+        ),
+        key("order number", Takes::Words, "", "What to write on the order.", "N-10"),
+        key(
+            "price",
+            Takes::Words,
+            "",
+            "What a pack costs, or one where it is not sold in packs.",
+            "3.90",
+        ),
+        key(
+            "on hand",
+            Takes::Count(0, 1_000_000),
+            "0",
+            "How many are there already and need not be bought.",
+            "4",
         ),
     ],
 };
@@ -280,5 +309,34 @@ pub(super) static TOOL: Group = Group {
         key("pack", PACKED, "", "How many foam squares are in a pack.", "100"),
         key("instead", Takes::Words, "", "What does instead.", "a knife and a ruler"),
         key("order number", Takes::Words, "", "What to write on the order.", "F-2"),
+        key(
+            "price",
+            Takes::Words,
+            "",
+            "What a pack costs, or one where it is not sold in packs.",
+            "3.90",
+        ),
+        key(
+            "on hand",
+            Takes::Count(0, 1_000_000),
+            "0",
+            "How many are there already and need not be bought.",
+            "4",
+        ),
+        key(
+            "shared by",
+            Takes::Count(1, 10_000),
+            "all",
+            "How many people share one at the table.",
+            "4",
+        ),
+        key(
+            "enough for",
+            Takes::Count(1, 100_000),
+            "all",
+            "How many cards one tape, glue, ink or pen is enough for.",
+            "200",
+        ),
+        key("roll", Takes::Length, "", "How much tape is on a roll.", "8 m"),
     ],
 };

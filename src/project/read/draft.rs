@@ -3,7 +3,7 @@
 use crate::geom::{Size, Unit};
 use crate::project::read::shape::Names;
 use crate::project::{
-    Base, Card, CutBy, DoneAhead, Greeting, HandedOutBy, LateCut, OwnCutting, Paper,
+    Base, Card, CutBy, DoneAhead, Gift, Greeting, HandedOutBy, LateCut, Minutes, OwnCutting, Paper,
     Piece, PieceId, Placed, Project, Spares, Text, Tool,
 };
 use crate::source::Site;
@@ -33,6 +33,10 @@ pub(crate) struct Draft {
     pub(crate) done_ahead: Vec<DoneAhead>,
     pub(crate) cut_by: Vec<CutBy>,
     pub(crate) tips: Vec<Text>,
+    pub(crate) currency: Option<Text>,
+    pub(crate) in_batches: bool,
+    pub(crate) gift: Option<Gift>,
+    pub(crate) minutes: Minutes,
     /// Names of papers.
     pub(crate) paper_names: Names,
     /// Names of bases.
@@ -105,6 +109,10 @@ impl Draft {
             done_ahead: self.done_ahead,
             cut_by: self.cut_by,
             tips: self.tips,
+            currency: self.currency,
+            in_batches: self.in_batches,
+            gift: self.gift,
+            minutes: self.minutes,
         })
     }
 }

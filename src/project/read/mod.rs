@@ -17,6 +17,7 @@ mod place;
 mod shape;
 mod sound;
 mod tools;
+mod trade;
 mod use_rules;
 mod ways;
 mod whole;

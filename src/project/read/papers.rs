@@ -5,6 +5,7 @@ use crate::geom::Size;
 use crate::project::read::desk::{Desk, either, quote};
 use crate::project::read::draft::Draft;
 use crate::project::read::shape::{Keys, name_of};
+use crate::project::read::trade;
 use crate::project::tree::{Entry, Node, Value};
 use crate::project::{
     Face, Grain, Pack, Paper, PaperKind, Runs, Stock, StockSheet, Text,
@@ -38,6 +39,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
     let pack = keys.get("pack").and_then(|node| pack(desk, node));
     let color = keys.get("colour").and_then(|node| color(desk, node));
     let order_number = keys.get("order number").and_then(|node| desk.words(node));
+    let trade = trade::trade(desk, &keys);
     let stock = stock(desk, &keys)?;
     let grain = keys.get("grain").and_then(|node| grain(desk, node, &stock));
     let name = name_of(entry);
@@ -52,6 +54,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
         pack,
         color,
         order_number,
+        trade,
     })
 }
 
