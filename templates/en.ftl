@@ -272,7 +272,7 @@ pack-cards = Take an envelope for each card and put its parts in:
 pack-besides = Besides:
 pack-card = { $card }: { $parts }
 pack-base = base
-pack-postage = postage, if you send the cards on the way
+pack-postage = postage: in their envelopes the cards are up to { $thick } thick and { $heavy } heavy; check with your postal operator
 pack-flat = Lay flat paper between two pieces of stiff card so that nothing bends.
 
 

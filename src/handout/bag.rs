@@ -4,7 +4,7 @@
 use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
 use crate::geom::Size;
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Hands, When, need, of_blocks, prepare};
+use crate::handout::{Hands, When, envelope, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed};
@@ -39,20 +39,16 @@ pub(super) fn packed(w: &Writer<'_>) -> Vec<Section> {
         } else {
             blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-cards", &[])));
             blocks.push(Block::List(Marker::Box, cards));
-            let besides = besides(w);
-            if !besides.is_empty() {
-                blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-besides", &[])));
-                blocks.push(Block::List(Marker::Box, besides));
-            }
         }
+        let tucked = blocks.len() > 1;
         let here: Vec<&Task> =
             w.mine().filter(|it| it.1 == When::Here).map(|it| it.0).collect();
-        let mut tools = need::items(w, &here);
-        if w.project.bases.iter().any(|it| it.envelope.is_some()) {
-            tools.push(w.tell("pack-postage", &[]));
-        }
+        let mut tools = if tucked { besides(w) } else { Vec::new() };
+        tools.extend(need::items(w, &here));
+        tools.extend(envelope::postage(w));
         if !tools.is_empty() {
-            blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-tools", &[])));
+            let message = if tucked { "pack-besides" } else { "pack-tools" };
+            blocks.push(Block::Paragraph(Tone::Body, w.tell(message, &[])));
             blocks.push(Block::List(Marker::Box, tools));
         }
         blocks.push(Block::Paragraph(Tone::Remark, w.tell("pack-flat", &[])));

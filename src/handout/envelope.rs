@@ -116,6 +116,19 @@ fn measures(w: &Writer<'_>) -> Text {
     chain(w, texts)
 }
 
+/// Postage as a line of a packing list, with what the cards measure and weigh at
+/// most; nothing if no card has an envelope.
+pub(super) fn postage(w: &Writer<'_>) -> Option<Text> {
+    let sent = |fit: &&Fit| {
+        w.project.bases[w.project.cards[fit.card.0].base.0].envelope.is_some()
+    };
+    let fits = || w.plan.fits.iter().filter(sent);
+    let thick = thickness(w, fits().map(|it| it.thickness).max()?);
+    let heavy = mass(w, fits().map(|it| it.mass_mg).max()?);
+    let values = [("thick", thick.into()), ("heavy", heavy.into())];
+    Some(w.tell("pack-postage", &values))
+}
+
 /// Texts with semicolons between them.
 fn chain(w: &Writer<'_>, texts: impl Iterator<Item = Text>) -> Text {
     let mut all = Text::new();
