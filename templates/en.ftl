@@ -29,6 +29,7 @@ list-semicolon = ;{ " " }
 ## The foot of each page
 
 foot-with-edition = { $title } · { $edition }
+foot-with-name = { $left } · { $name }
 foot-page = Page { $page } of { $pages }
 foot-continued = continued
 foot-scale = Scale { $scale }
@@ -77,6 +78,7 @@ foam-squares = { $count ->
 
 ## Cover
 
+cover-name = For { $name }
 cover-makes = { $count ->
     [one] Makes one card: { $names }.
    *[other] Makes { $count } cards: { $names }.
@@ -151,6 +153,7 @@ caution-moving = Blades and hot tools in a moving vehicle. A jolt can make them 
 caution-luggage = Blades in your luggage. They can cut whoever opens it, and may be taken from you. Wrap them, and ask your carrier before you travel what is allowed.
 caution-glue = Wet glue marks paper and tables and makes thin paper curl. Spread it thinly over scrap paper, and use it as its label says.
 caution-ink = Ink stains hands, clothes and tables. Cover the table, close the pad after use, and keep damp stamps off the cards.
+caution-hot-car = Ink and wet glue stain, and they dry out or leak in a hot car. Cover the tray, close them after use, and carry them with you, upright. Keep damp stamps off the cards.
 caution-order = Cut in the order of the steps. A wrong first cut can’t be undone.
 caution-last = Local rules and the instructions that come with each tool come first.
 
@@ -192,6 +195,28 @@ buy-packs-assorted = { $packs ->
     [one] 1 assorted pack with { $holds } of it
    *[other] { $packs } assorted packs with { $holds } of it
 }
+buy-on-hand = On hand
+buy-price = Price
+buy-none = none
+buy-rolls-of = { $rolls ->
+    [one] 1 roll of { $holds }
+   *[other] { $rolls } rolls of { $holds }
+}
+buy-sheet-gives = { $cards ->
+    [one] one card from a sheet of { $paper }
+   *[other] { $cards } cards from a sheet of { $paper }
+}
+buy-sheets-give = That makes { $papers }.
+buy-cost = What is used up costs { $all } to buy{ $some ->
+    [yes] , as far as there are prices
+   *[no] {""}
+}: { $kits ->
+    [one] { $card } a card.
+   *[other] { $kit } a kit and { $card } a card, spares included.
+}
+buy-cost-tools = Tools cost { $tools } besides.
+money = { $amount }{ "\u00A0" }{ $currency }
+metres = { $number }{ "\u00A0" }m
 good-sheets = { $paper }, sheets { $size }
 good-scraps = scraps of { $paper }, at least { $size }
 good-envelopes = envelopes for the { $base }
@@ -244,6 +269,11 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = And the tools for the way:
+pack-cards = Take an envelope for each card and put its parts in:
+pack-besides = Besides:
+pack-card = { $card }: { $parts }
+pack-base = base
+pack-postage = postage: in their envelopes the cards are up to { $thick } thick and { $heavy } heavy; check with your postal operator
 pack-flat = Lay flat paper between two pieces of stiff card so that nothing bends.
 
 
@@ -669,6 +699,7 @@ how-foam = Foam squares go on the back, near the corners but clear of the edges;
 
 ## Cards
 
+cards-in-batches = Work in batches: give every card its first layer, then every card its second, and so on.
 card-count = Make { $count } of this card.
 card-takes = Fold { $fold ->
     [left] on the left
@@ -847,9 +878,151 @@ envelope-with = { $count ->
    *[other] { $cards } go into the envelopes that come with their bases.
 }
 envelope-post = { $raised ->
-    [yes] Raised cards are thick: check with your postal operator what it takes.
-   *[no] Check with your postal operator what it takes.
+    [yes] Raised cards are thick and may cost more: check with your postal operator what it takes.
+   *[no] Classes change: check with your postal operator what it takes.
 }
+envelope-estimate = Each is measured in its envelope, foam at its full thickness, glue and stamp left out; all of this is an estimate.
+fit-in-short = In their envelopes they are about so thick and heavy: { $cards }.
+fit-card-is = { $cards } { $thick }, { $heavy }
+fit-summary = How thick and heavy each card is in its envelope, and how much room is left.
+fit-card = Card
+fit-thick = Thick
+fit-heavy = Weight
+fit-room = Envelope is larger by
+fit-mm = { $number }{ "\u00A0" }mm
+fit-grams = { $number }{ "\u00A0" }g
+fit-ounces = { $number }{ "\u00A0" }oz ({ $grams })
+fit-spare = { $size }{ $tight ->
+    [yes] , a tight fit
+   *[no] {""}
+}
+
+# Hints of what postal operators take the cards for.
+post-hint = As a hint only, with the year of the source: { $classes }.
+post-class-of = { $operator } { $class }
+post-class = { $class } ({ $seen ->
+    [read] read { $year }
+   *[issued] { $year }
+})
+post-class-but = but { $cards }: { $class }
+post-below = too small or light for a letter
+post-beyond = more than a letter
+post-watch = Some ask { $what ->
+    [even] that a letter be even
+    [bends] that a letter bend
+   *[both] that a letter be even and bend
+}.
+post-where = Where
+post-as = Probably goes as
+post-source = Source
+post-summary = What postal operators probably take the cards for, and where that is laid down.
+operator = { $operator ->
+    [us] United States
+    [ca] Canada
+    [uk] United Kingdom
+    [de] Germany
+    [au] Australia
+    [no] Norway
+    [be] Belgium
+    [fr] France
+   *[abroad] Abroad
+}
+
+
+## The gift set
+
+gift-title = As a gift
+gift-stack = { $cards ->
+    [one] The finished card is about { $high } high in its envelope.
+   *[other] The { $cards } finished cards make a stack about { $high } high, in their envelopes.
+}
+gift-band = A band around the short way is { $long } long, overlap included, and { $wide } wide.
+gift-from-offcut = Cut it from the offcut of { $paper }.
+gift-from-other = No offcut is long enough: cut it from another sheet, or join two strips.
+gift-box = A box for them measures { $size } inside and is { $high } high.
+
+
+## For the host: what to do when, how long it takes, who is there
+
+host-title = Before the class
+host-when = { $when ->
+    [week] A week before
+    [day] The day before
+   *[hour] An hour before
+}
+host-buy = Buy what is on the list, and look whether it has all come.
+host-samples = Make one of each card as a sample, and keep one at every stage to show, so that nobody waits for drying.
+host-print = Print { $copies } class handouts: one for each person and one for yourself.
+host-ahead = Do what is done ahead: { $works }.
+host-bags = { $bags ->
+    [one] Fill one bag.
+   *[other] Fill { $bags } bags{ $spares ->
+        [0] .
+        [one] , one of them spare.
+       *[other] , { $spares } of them spare.
+    }
+}
+host-shared = { $count } × { $tool }: one for { $people } people.
+host-places = { $people ->
+    [one] Lay out a bag and a handout.
+   *[other] Lay a bag and a handout at each of { $people } places.
+}
+host-show = Set the samples up where everyone can see them.
+time-title = How long it takes
+time-summary = What is done when, and how many minutes it takes.
+time-from = From
+time-what = What
+time-minutes = Minutes
+time-doing = { $what ->
+    [setup] Welcome, lay out
+    [preparing] First, for all cards
+    [waiting] Let it dry, nothing else to do
+    [cleanup] Clear up
+   *[buffer] In reserve
+}
+time-total = { $fits ->
+    [yes] All of it takes about { $total } of the { $lasts } minutes.
+   *[no] All of it takes about { $total } minutes; there are { $lasts }.
+}{ $estimated ->
+    [yes] {" "}Where you gave no minutes these are estimates: time your sample.
+   *[no] {""}
+} Beginners are given half as long again.
+time-when-late = When it gets late, leave out { $card }: that saves about { $minutes } minutes.
+time-saves = { $card } ({ $minutes } minutes)
+time-leave-out = { $fits ->
+    [yes] To keep to { $lasts } minutes, leave out { $cards }.
+   *[no] Even without { $cards } it takes longer than { $lasts } minutes.
+} They can be finished at home.
+attendance-title = Who is there
+attendance-summary = A list of everyone, with a box to tick.
+attendance-number = No.
+attendance-name = Name
+attendance-spares = { $spares ->
+    [0] There are no spare kits.
+    [one] There is one spare kit, for a guest or a spoiled piece.
+   *[other] There are { $spares } spare kits, for guests and spoiled pieces.
+}
+
+
+## For the maker of kits: labels and tallies
+
+labels-title = Labels for the bags
+labels-text = Cut them apart along the lines. They are printed at true size.
+label-number = { $spare ->
+    [yes] { $number } of { $kits }, spare
+   *[no] { $number } of { $kits }
+}
+label-alt = { $spare ->
+    [yes] A label for bag { $number } of { $kits }, a spare one.
+   *[no] A label for bag { $number } of { $kits }.
+}
+tally-title = Filling the bags
+tally-text = { $tray ->
+    [one] Cross a number out when so many pieces of that letter are in the bag.
+   *[other] Each line is a tray of { $tray } bags. Cross a number out when so many pieces of that letter are in its bags.
+}
+tally-summary = How many pieces of each letter go into each bag.
+tally-bag = Bag
 
 
 ## Check bar

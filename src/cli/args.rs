@@ -28,7 +28,9 @@ pub(crate) enum Command {
     /// Make a handout from a description.
     #[command(after_help = "Examples:\n  leafwright make harbour.yaml\n  \
                             leafwright make harbour.yaml --for travel --page a5\n  \
-                            leafwright make harbour.yaml --kits 12 -o table.pdf")]
+                            leafwright make harbour.yaml --kits 12 -o table.pdf\n  \
+                            leafwright make harbour.yaml --for class,host -o evening\n  \
+                            leafwright make harbour.yaml --names people.csv -o evening")]
     Make(Make),
     /// Say everything that is wrong with a description; write nothing.
     Check(Check),
@@ -74,9 +76,18 @@ pub(crate) struct Described {
 pub(crate) struct Make {
     #[command(flatten)]
     pub(crate) described: Described,
-    /// Who the handout is for.
-    #[arg(long = "for", value_enum, default_value = "class", value_name = "READER")]
-    pub(crate) reader: ReaderName,
+    /// Who the handout is for; several are made in one run.
+    #[arg(
+        long = "for",
+        value_enum,
+        value_delimiter = ',',
+        default_value = "class",
+        value_name = "READER"
+    )]
+    pub(crate) readers: Vec<ReaderName>,
+    /// A table of names, one person a line: everyone gets a copy with her name on it.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) names: Option<PathBuf>,
     /// The page it is printed on [default: what suits the reader and the unit].
     #[arg(long, value_enum, value_name = "SIZE")]
     pub(crate) page: Option<PageName>,
@@ -87,7 +98,8 @@ pub(crate) struct Make {
     /// description's].
     #[arg(long, value_name = "TAG", value_delimiter = ',', value_parser = language)]
     pub(crate) language: Vec<String>,
-    /// Where to write the PDF [default: NAME-READER.pdf in this folder].
+    /// Where to write the PDF [default: NAME-READER.pdf in this folder]; with several
+    /// readers or with names, the folder to write them to.
     #[arg(short, long, value_name = "FILE")]
     pub(crate) output: Option<PathBuf>,
     /// Leave out colours.
@@ -168,7 +180,7 @@ pub(crate) enum Messages {
     Json,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, ValueEnum)]
 pub(crate) enum ReaderName {
     /// A person at a class table.
     Class,

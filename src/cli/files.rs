@@ -92,6 +92,43 @@ pub(crate) fn kept(description: &Path) -> Option<Result<Kept, KeptFault>> {
     })
 }
 
+/// A text that was saved as UTF-8, without its byte order mark.
+pub(crate) fn text(path: &Path) -> io::Result<String> {
+    let text = String::from_utf8(read_bounded(path)?)
+        .map_err(|_| io::Error::other("it is not UTF-8 text"))?;
+    Ok(text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text))
+}
+
+/// Makes a folder, if there is none yet.
+pub(crate) fn folder(path: &Path) -> Result<(), Failure> {
+    fs::create_dir_all(path).map_err(|fault| Failure {
+        message: format!("the folder `{}` can't be made: {fault}", path.display()),
+        hint: "name another folder with -o".to_owned(),
+    })
+}
+
+/// Removes what an interrupted run left half written in a folder.
+pub(crate) fn sweep(folder: &Path) {
+    let folder = if folder.as_os_str().is_empty() { Path::new(".") } else { folder };
+    let Ok(entries) = fs::read_dir(folder) else { return };
+    for entry in entries.flatten() {
+        let name = entry.file_name();
+        let name = name.to_string_lossy();
+        let left = name.strip_prefix('.').and_then(|it| it.strip_suffix(".part"));
+        let process = left.and_then(|it| it.rsplit_once(".pdf.")).map(|it| it.1);
+        let process = process.and_then(|it| it.parse::<u32>().ok());
+        if process.is_some_and(|it| it != std::process::id() && !runs(it)) {
+            // What can't be removed does no harm.
+            let _ = fs::remove_file(entry.path());
+        }
+    }
+}
+
+/// Whether a process may still be running; it may wherever that can't be seen.
+fn runs(process: u32) -> bool {
+    !Path::new("/proc/self").exists() || Path::new("/proc").join(process.to_string()).exists()
+}
+
 fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
     let file = fs::File::open(path)?;
     if file.metadata()?.is_dir() {

@@ -1,93 +1,184 @@
 //! `make` and `check`: a handout, or everything that stands in its way.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
-use crate::cli::args::{Check, Ink, Make, PageName, PdfKind, UnitsName};
+use crate::cli::args::{
+    Check, Ink, Make, PageName, PdfKind, ReaderName, UnitsName,
+};
+use crate::cli::batch::{self, Job, Made, Packet};
 use crate::cli::files::{self, DiskFolder};
-use crate::cli::notes::{self, Planned};
-use crate::cli::{Failure, Halt, Streams, languages};
+use crate::cli::{Failure, Halt, Streams, languages, names, notes};
 use crate::diag::Diagnostic;
 use crate::geom::Unit;
-use crate::handout::{self, Template};
-use crate::layout::{self, PageSetup, PageSize, Press};
-use crate::pdf::{self, Flavour, PdfInfo, Resolution};
-use crate::project::Text;
+use crate::handout::{self, Hands, Template};
+use crate::layout::{PageSetup, PageSize};
+use crate::pdf::{Flavour, PdfInfo, Resolution};
+use crate::plan::Plan;
+use crate::project::{Project, Text};
 use crate::words::Units;
 
-/// Makes a handout and writes it, or nothing.
+/// Makes handouts and writes them, each whole or not at all; nothing is written if
+/// the description is at fault.
 pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
-    let name = asked.reader.template();
-    let template = built_in(name)?;
-    let planned = notes::planned(&asked.described, template.reader, streams)?;
-    let Planned { sources, project, plan, mut notes } = planned;
-    let units = asked.units.map(|units| match units {
-        UnitsName::In => Units::Only(Unit::Inch),
-        UnitsName::Mm => Units::Only(Unit::Mm),
-        UnitsName::Both => Units::Both(project.unit),
-    });
+    let names = asked.names.as_deref().map(names::read).transpose()?;
+    let mut readers = asked.readers.clone();
+    readers.sort_unstable();
+    readers.dedup();
+    let read = notes::read(&asked.described)?;
+    let folder = DiskFolder::around(&asked.described.description);
+    let mut library = None;
+    let mut said: Vec<Diagnostic> = Vec::new();
+    let mut sources = None;
+    let mut packets = Vec::new();
+    let mut jobs = Vec::new();
+    let mut done = Vec::new();
+    for reader in &readers {
+        let template = built_in(reader.template())?;
+        let planned = read.planned(&asked.described, template.reader, streams)?;
+        let project = &planned.project;
+        add_new(&mut said, planned.notes);
+        sources = Some(planned.sources);
+        if library.is_none() {
+            let (faces, faults) = languages::library(project, &folder);
+            add_new(&mut said, faults);
+            library = Some(faces);
+        }
+        let wanted = languages::wanted(&asked.language, project);
+        for language in &wanted {
+            add_new(&mut said, languages::notes(project, language));
+            let personal = names.as_ref().filter(|_| template.hands == Hands::Reader);
+            let options = handout::Options {
+                units: asked.units.map(|units| in_units(units, project)),
+                language: Some(language),
+                for_name: personal.is_some(),
+                names: names.clone().unwrap_or_default(),
+            };
+            let named = asked.output.is_none() && *language != project.language;
+            let suffix = (named || wanted.len() > 1).then_some(language.as_str());
+            let at = packets.len();
+            packets.push(packet(asked, project, &planned.plan, &template, &options));
+            let several = readers.len() > 1 || names.is_some();
+            let people = personal.into_iter().flatten().enumerate();
+            jobs.extend(people.map(|(index, name)| {
+                let path = of_person(asked, *reader, index + 1, name);
+                let path = languages::file_for(&path, suffix);
+                Job { packet: at, name: Some(name.clone()), path }
+            }));
+            if personal.is_none() {
+                let path = output(asked, *reader, several);
+                let path = languages::file_for(&path, suffix);
+                jobs.push(Job { packet: at, name: None, path });
+            }
+        }
+    }
+    let mut faulty = said.iter().any(Diagnostic::is_error);
+    if !faulty {
+        if let Some(folder) = asked.output.as_ref().filter(|_| readers.len() > 1 || names.is_some()) {
+            files::folder(folder)?;
+        }
+        let library = library.unwrap_or_default();
+        let made = batch::make(&library, &packets, &jobs, streams)?;
+        faulty = made.iter().any(|it| it.pages.is_none());
+        for one in &made {
+            add_new(&mut said, one.notes.clone());
+        }
+        done = made;
+    }
+    if let Some(sources) = sources {
+        notes::write(&said, &sources, asked.described.messages, streams);
+    }
+    if faulty {
+        return Err(Halt::Description);
+    }
+    tell(&jobs, &done, streams)?;
+    Ok(())
+}
+
+/// Says what was written; the copies of one packet in one line.
+fn tell(jobs: &[Job], made: &[Made], streams: &mut Streams<'_>) -> Result<(), Failure> {
+    for (index, job) in jobs.iter().enumerate() {
+        let pages = made.get(index).and_then(|it| it.pages).unwrap_or(0);
+        let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
+        let copies = jobs.iter().filter(|it| it.packet == job.packet).count();
+        if job.name.is_none() || copies == 1 {
+            streams.say(&format!("{}: {pages}\n", job.path.display()))?;
+        } else if jobs[..index].iter().all(|it| it.packet != job.packet) {
+            let folder = job.path.parent().filter(|it| !it.as_os_str().is_empty());
+            let folder = folder.unwrap_or(Path::new("."));
+            streams.say(&format!("{}: {copies} copies, {pages} each\n", folder.display()))?;
+        }
+    }
+    Ok(())
+}
+
+/// A packet as it is laid out, whoever's copy it is.
+fn packet(
+    asked: &Make,
+    project: &Project,
+    plan: &Plan,
+    template: &Template,
+    options: &handout::Options<'_>,
+) -> Packet {
     let setup = PageSetup {
         size: asked
             .page
-            .map_or_else(|| usual_page(&template, project.unit), PageSize::from),
+            .map_or_else(|| usual_page(template, project.unit), PageSize::from),
         large_print: asked.large_print,
         gray: asked.ink == Ink::Gray,
     };
-    let folder = DiskFolder::around(&asked.described.description);
-    let (library, faults) = languages::library(&project, &folder);
-    notes.extend(faults);
-    let mut press = Press::with(library);
-    let wanted = languages::wanted(&asked.language, &project);
-    let mut handouts = Vec::new();
-    for language in &wanted {
-        let options = handout::Options { units, language: Some(language) };
-        let document = handout::write(&project, &plan, &template, options);
-        let laid = layout::lay_out(&mut press, &document, &setup);
-        let more = languages::notes(&project, language).into_iter().chain(laid.notes);
-        for note in more {
-            if !notes.iter().any(|it| same_note(it, &note)) {
-                notes.push(note);
-            }
-        }
-        handouts.extend(laid.value.map(|laid| (language, laid)));
-    }
-    let faulty = notes.iter().any(Diagnostic::is_error);
-    notes::write(&notes, &sources, asked.described.messages, streams);
-    if faulty || handouts.len() < wanted.len() {
-        return Err(Halt::Description);
-    }
-    let usual = || {
-        let stem = asked.described.description.file_stem();
-        let stem = stem.map_or_else(|| "handout".into(), |it| it.to_string_lossy());
-        PathBuf::from(format!("{stem}-{name}.pdf"))
+    let language = options.language.unwrap_or(&project.language);
+    let told = |text: &Text| text.told_in(language).0.to_owned();
+    let info = PdfInfo {
+        author: project.handed_out_by.as_ref().map(|it| told(&it.name)),
+        subject: project.about.as_ref().map(told),
+        flavour: match asked.pdf {
+            PdfKind::Tagged => Flavour::Tagged,
+            PdfKind::Archive => Flavour::Archive1b,
+        },
+        pictures: Resolution(asked.picture_dots),
     };
-    // All are made before the first is written.
-    let mut files = Vec::new();
-    for (language, laid) in handouts {
-        let told = |text: &Text| text.told_in(language).0.to_owned();
-        let info = PdfInfo {
-            author: project.handed_out_by.as_ref().map(|it| told(&it.name)),
-            subject: project.about.as_ref().map(told),
-            flavour: match asked.pdf {
-                PdfKind::Tagged => Flavour::Tagged,
-                PdfKind::Archive => Flavour::Archive1b,
-            },
-            pictures: Resolution(asked.picture_dots),
-        };
-        let bytes = pdf::write(&laid, press.library(), &info).map_err(|fault| Failure {
-            message: format!("the PDF can't be made: {fault}"),
-            hint: "this is a fault in leafwright; please report it".to_owned(),
-        })?;
-        let named = asked.output.is_none() && *language != project.language;
-        let suffix = (named || wanted.len() > 1).then_some(language.as_str());
-        let output = asked.output.clone().unwrap_or_else(usual);
-        files.push((languages::file_for(&output, suffix), bytes, laid.pages.len()));
+    Packet { document: handout::write(project, plan, template, options.clone()), setup, info }
+}
+
+fn in_units(units: UnitsName, project: &Project) -> Units {
+    match units {
+        UnitsName::In => Units::Only(Unit::Inch),
+        UnitsName::Mm => Units::Only(Unit::Mm),
+        UnitsName::Both => Units::Both(project.unit),
     }
-    for (output, bytes, pages) in files {
-        files::write_whole(&output, &bytes)?;
-        let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
-        streams.say(&format!("{}: {pages}\n", output.display()))?;
+}
+
+/// Adds notes that were not said yet.
+fn add_new(said: &mut Vec<Diagnostic>, notes: Vec<Diagnostic>) {
+    for note in notes {
+        if !said.iter().any(|it| same_note(it, &note)) {
+            said.push(note);
+        }
     }
-    Ok(())
+}
+
+/// The name of the description without its ending.
+fn stem(asked: &Make) -> String {
+    let stem = asked.described.description.file_stem();
+    stem.map_or_else(|| "handout".into(), |it| it.to_string_lossy().into_owned())
+}
+
+/// Where a packet is written: the named file, or a file in the named folder.
+fn output(asked: &Make, reader: ReaderName, several: bool) -> PathBuf {
+    let usual = format!("{}-{}.pdf", stem(asked), reader.template());
+    match (&asked.output, several) {
+        (Some(file), false) => file.clone(),
+        (Some(folder), true) => folder.join(usual),
+        (None, _) => PathBuf::from(usual),
+    }
+}
+
+/// Where the copy of a person is written.
+fn of_person(asked: &Make, reader: ReaderName, number: usize, name: &str) -> PathBuf {
+    let (stem, name) = (stem(asked), names::for_file(name));
+    let dash = if name.is_empty() { "" } else { "-" };
+    let file = format!("{stem}-{}-{number:03}{dash}{name}.pdf", reader.template());
+    asked.output.as_ref().map_or_else(|| PathBuf::from(&file), |it| it.join(&file))
 }
 
 /// Says everything that is wrong with a description.
@@ -99,11 +190,7 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
     let read = notes::read(&asked.described)?;
     for reader in read.readers() {
         let planned = read.planned(&asked.described, reader, streams)?;
-        for note in planned.notes {
-            if !said.iter().any(|it| same_note(it, &note)) {
-                said.push(note);
-            }
-        }
+        add_new(&mut said, planned.notes);
         let (_, faults) = languages::library(&planned.project, &folder);
         said.extend(faults.into_iter().filter(|_| sources.is_none()));
         sources = Some(planned.sources);

@@ -5,6 +5,7 @@
 //! command line, a file or the disk is.
 
 mod args;
+mod batch;
 mod cuts;
 mod files;
 mod formats;
@@ -12,6 +13,7 @@ mod help;
 mod languages;
 mod make;
 mod new;
+mod names;
 mod notes;
 mod plain;
 mod why;

@@ -3,11 +3,11 @@
 
 use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
 use crate::geom::Size;
-use crate::handout::writer::Writer;
-use crate::handout::{Hands, When, need, of_blocks, prepare};
+use crate::handout::writer::{Writer, sentences};
+use crate::handout::{Hands, When, envelope, need, of_blocks, prepare};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
-use crate::project::{BaseFrom, BaseId, Comes, GreetingId, PaperId, Placed};
+use crate::project::{BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed};
 
 /// A line: how many, what, and its size.
 struct Row {
@@ -33,18 +33,121 @@ pub(super) fn packed(w: &Writer<'_>) -> Vec<Section> {
         blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-bags", &values)));
         blocks.push(table);
     } else {
-        blocks.push(table);
+        let cards = by_card(w);
+        if cards.is_empty() {
+            blocks.push(table);
+        } else {
+            blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-cards", &[])));
+            blocks.push(Block::List(Marker::Box, cards));
+        }
+        let tucked = blocks.len() > 1;
         let here: Vec<&Task> =
             w.mine().filter(|it| it.1 == When::Here).map(|it| it.0).collect();
-        let tools = need::items(w, &here);
+        let mut tools = if tucked { besides(w) } else { Vec::new() };
+        tools.extend(need::items(w, &here));
+        tools.extend(envelope::postage(w));
         if !tools.is_empty() {
-            blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-tools", &[])));
+            let message = if tucked { "pack-besides" } else { "pack-tools" };
+            blocks.push(Block::Paragraph(Tone::Body, w.tell(message, &[])));
             blocks.push(Block::List(Marker::Box, tools));
         }
         blocks.push(Block::Paragraph(Tone::Remark, w.tell("pack-flat", &[])));
     }
     let hands = if w.template.hands == Hands::Maker { "maker" } else { "reader" };
     of_blocks("pack", w.tell("pack-title", &[("hands", hands.into())]), blocks)
+}
+
+/// What goes into the envelope of each card, for those that have one: its base and
+/// the parts that are cut.
+fn by_card(w: &Writer<'_>) -> Vec<Text> {
+    let packing = w.plan.work.packing(w.project, w.template.reader);
+    let rows = packing.parts.iter().filter_map(|packed| {
+        let card = &w.project.cards[packed.card.0];
+        w.project.bases[card.base.0].envelope?;
+        let layers = packed.layers.iter().map(|at| &card.layers[*at]);
+        let inside = packed.inside.iter().map(|at| &card.inside.layers[*at]);
+        let outside = packed.envelope.iter().map(|at| &card.envelope[*at]);
+        let mut parts: Vec<(Text, u32)> = vec![(w.tell("pack-base", &[]), 1)];
+        for layer in layers.chain(inside).chain(outside) {
+            // A piece that is cut again at the card is packed whole.
+            let what = match layer.what {
+                Placed::Late(late, _) if !w.is_ahead(Act::LateCut(late)) => {
+                    Placed::Piece(w.project.late_cuts[late.0].piece)
+                }
+                what => what,
+            };
+            let whole = what != layer.what;
+            let name = w.placed(what);
+            match parts.iter_mut().find(|it| it.0 == name) {
+                // Both halves of a piece that is packed whole are one.
+                Some(_) if whole => {}
+                Some(part) => part.1 += 1,
+                None => parts.push((name, 1)),
+            }
+        }
+        let name = w.user(&card.name);
+        let parts = parts.into_iter().map(|(item, count)| counted(w, item, count));
+        let parts = parts.collect();
+        let values = [("card", name.into()), ("parts", w.list(parts).into())];
+        Some(w.tell("pack-card", &values))
+    });
+    rows.collect()
+}
+
+/// A thing, with its number if there are several.
+fn counted(w: &Writer<'_>, item: Text, count: u32) -> Text {
+    match count {
+        1 => item,
+        _ => w.tell("several", &[("count", count.into()), ("item", item.into())]),
+    }
+}
+
+/// What goes into no card's envelope: sheets, foam, and what belongs to cards that
+/// have none.
+fn besides(w: &Writer<'_>) -> Vec<Text> {
+    let packing = w.plan.work.packing(w.project, w.template.reader);
+    let in_envelope = |card: CardId| {
+        let base = w.project.cards[card.0].base;
+        w.project.bases[base.0].envelope.is_some()
+            && packing.parts.iter().any(|it| it.card == card)
+    };
+    let mut items = Vec::new();
+    for (at, card) in w.project.cards.iter().enumerate() {
+        if in_envelope(CardId(at)) {
+            continue;
+        }
+        let packed = packing.parts.iter().find(|it| it.card == CardId(at));
+        let layers = packed.iter().flat_map(|it| &it.layers);
+        let mut parts = vec![w.tell("pack-base", &[])];
+        parts.extend(layers.map(|at| w.placed(card.layers[*at].what)));
+        let name = w.user(&card.name);
+        let values = [("card", name.into()), ("parts", w.list(parts).into())];
+        items.push(w.tell("pack-card", &values));
+    }
+    for cut in &w.plan.cuts {
+        if !w.is_ahead(Act::CutPaper(cut.paper)) {
+            let sheets = whole_sheets(w, cut.paper);
+            items.extend(sheets.into_iter().map(|row| {
+                let count = row.count.to_string();
+                sentences([vec![Inline::plain(count)], row.what])
+            }));
+        }
+    }
+    let foam = foam(w);
+    if foam > 0 {
+        items.push(w.tell("foam-squares", &[("count", foam.into())]));
+    }
+    items
+}
+
+/// How many foam squares one kit takes.
+fn foam(w: &Writer<'_>) -> u32 {
+    let sets = w.plan.fronts.iter().flat_map(|front| {
+        let count = w.project.cards[front.card.0].count;
+        let sets = front.layers.iter().chain(&front.inside).chain(&front.envelope);
+        sets.map(move |it| it.raised.saturating_mul(count))
+    });
+    sets.fold(0_u32, u32::saturating_add)
 }
 
 fn table(w: &Writer<'_>) -> Option<Block> {
@@ -74,12 +177,7 @@ fn table(w: &Writer<'_>) -> Option<Block> {
 fn rows(w: &Writer<'_>) -> Vec<Row> {
     let mut rows = bought_bases(w);
     rows.extend(cut_parts(w));
-    let sets = w.plan.fronts.iter().flat_map(|front| {
-        let count = w.project.cards[front.card.0].count;
-        let sets = front.layers.iter().chain(&front.inside).chain(&front.envelope);
-        sets.map(move |it| it.raised.saturating_mul(count))
-    });
-    let foam = sets.fold(0_u32, u32::saturating_add);
+    let foam = foam(w);
     if foam > 0 {
         rows.push(Row {
             count: foam,

@@ -13,7 +13,13 @@ const CARDS: u32 = 2;
 
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let cards = w.project.cards.iter().enumerate();
-    cards.filter_map(|(at, card)| section(w, wanted, CardId(at), card)).collect()
+    let mut sections: Vec<Section> =
+        cards.filter_map(|(at, card)| section(w, wanted, CardId(at), card)).collect();
+    if let (true, [first, _, ..]) = (w.project.in_batches, &mut sections[..]) {
+        let text = Block::Paragraph(Tone::Body, w.tell("cards-in-batches", &[]));
+        first.blocks.insert(0, text);
+    }
+    sections
 }
 
 fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<Section> {

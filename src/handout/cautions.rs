@@ -27,6 +27,7 @@ enum Hazard {
     Punch,
     Glue,
     Ink,
+    HotCar,
     Order,
 }
 
@@ -49,6 +50,12 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         }
         if on_the_way(|it| is_blade(*it)) {
             hazards.insert(Hazard::Luggage);
+        }
+        if on_the_way(|it| matches!(*it, Hazard::Ink | Hazard::Glue)) {
+            // It says for the way what these two say for a table.
+            hazards.insert(Hazard::HotCar);
+            hazards.remove(&Hazard::Ink);
+            hazards.remove(&Hazard::Glue);
         }
     }
     let raised = w.plan.fronts.iter().any(|front| {
@@ -109,10 +116,10 @@ fn of_task(w: &Writer<'_>, task: &Task) -> Vec<Hazard> {
 }
 
 fn caution(w: &Writer<'_>, hazard: Hazard) -> Caution {
-    use Hazard::{Glue, Heat, Ink, Lever, Order, SmallParts};
+    use Hazard::{Glue, Heat, HotCar, Ink, Lever, Order, SmallParts};
     let weight = match hazard {
         Lever | Heat | SmallParts => "warning",
-        Ink | Glue | Order => "notice",
+        Ink | Glue | HotCar | Order => "notice",
         _ => "caution",
     };
     let text = match hazard {
@@ -128,6 +135,7 @@ fn caution(w: &Writer<'_>, hazard: Hazard) -> Caution {
         Hazard::Punch => w.tell("caution-punch", &[]),
         Glue => w.tell("caution-glue", &[]),
         Ink => w.tell("caution-ink", &[]),
+        HotCar => w.tell("caution-hot-car", &[]),
         Order => w.tell("caution-order", &[]),
     };
     Caution {

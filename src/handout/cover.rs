@@ -4,7 +4,7 @@ use crate::document::{
     Block, Figure, Inline, Marker, ScaleWish, Section, Start, Text, Tone,
 };
 use crate::handout::writer::{Writer, plain, sentences};
-use crate::handout::{Drawings, Hands, Wanted, When, fronts, photo};
+use crate::handout::{Drawings, Hands, NAME, Wanted, When, fronts, photo};
 use crate::plan::TaskId;
 use crate::project::{CardId, Reader, Work};
 
@@ -14,6 +14,10 @@ const FRONTS: u32 = 1;
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let project = w.project;
     let mut blocks = Vec::new();
+    if w.options.for_name {
+        let name = w.tell("cover-name", &[("name", NAME.into())]);
+        blocks.push(Block::Paragraph(Tone::Lead, name));
+    }
     if let Some(about) = &project.about {
         blocks.push(Block::Paragraph(Tone::Lead, w.user(about)));
     }
@@ -104,47 +108,39 @@ fn front(w: &Writer<'_>, card: CardId) -> Figure {
     }
 }
 
-/// Who does what: done for the reader, done before, done there.
-fn shares(w: &Writer<'_>) -> Vec<Text> {
+/// The kinds of work that are done then, as what to do; `None` for what somebody
+/// else does, as what is done.
+pub(super) fn works(w: &Writer<'_>, when: Option<When>) -> Vec<Text> {
     let tasks = &w.plan.work.tasks;
     let whens = |work: Work| {
         let ids = (0..tasks.len()).map(TaskId);
         ids.filter(move |id| tasks[id.0].work == work).map(|id| w.when(id))
     };
-    let kinds = |when: Option<When>| {
-        // A kind of work is done for her only if all of it is.
-        let with = |work: &Work| match when {
-            None => whens(*work).next().is_some() && whens(*work).all(|it| it.is_none()),
-            Some(_) => whens(*work).any(|it| it == when),
-        };
-        Work::ALL.into_iter().filter(with).collect::<Vec<_>>()
+    // A kind of work is done for her only if all of it is.
+    let with = |work: &Work| match when {
+        None => whens(*work).next().is_some() && whens(*work).all(|it| it.is_none()),
+        Some(_) => whens(*work).any(|it| it == when),
     };
-    let phrases = |works: Vec<Work>, done: bool| {
-        works
-            .into_iter()
-            .map(|work| {
-                let values = [("work", work_word(work).into())];
-                if done {
-                    w.tell("work-done", &values)
-                } else {
-                    w.tell("work-do", &values)
-                }
-            })
-            .collect::<Vec<_>>()
-    };
+    let phrase = if when.is_none() { "work-done" } else { "work-do" };
+    let works = Work::ALL.into_iter().filter(with);
+    works.map(|work| w.tell(phrase, &[("work", work_word(work).into())])).collect()
+}
+
+/// Who does what: done for the reader, done before, done there.
+fn shares(w: &Writer<'_>) -> Vec<Text> {
     let mut all = Vec::new();
     let travels = w.template.reader == Reader::Travel;
-    let done = phrases(kinds(None), true);
+    let done = works(w, None);
     if !done.is_empty() && w.template.hands == Hands::Reader {
         all.push(w.tell("cover-done", &[("works", w.list(done).into())]));
     }
-    let before = phrases(kinds(Some(When::Before)), false);
+    let before = works(w, Some(When::Before));
     if !before.is_empty() {
         let whose = if w.template.hands == Hands::Maker { "maker" } else { "reader" };
         let values = [("works", w.list(before).into()), ("hands", whose.into())];
         all.push(w.tell("cover-before", &values));
     }
-    let here = phrases(kinds(Some(When::Here)), false);
+    let here = works(w, Some(When::Here));
     if !here.is_empty() {
         let place = if travels { "travel" } else { "other" };
         let values = [("works", w.list(here).into()), ("place", place.into())];

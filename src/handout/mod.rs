@@ -6,6 +6,7 @@
 mod apart;
 mod attach;
 mod bag;
+mod bench;
 mod buy;
 mod cards;
 mod cautions;
@@ -15,6 +16,8 @@ mod cut_plan;
 mod cutting;
 mod envelope;
 mod fronts;
+mod gift;
+mod host;
 mod lie;
 mod need;
 mod pattern;
@@ -40,13 +43,37 @@ use crate::project::Project;
 use crate::words::{Units, Words};
 
 /// What a reader may choose for her copy.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Options<'a> {
     /// The units that lengths are printed in; the project's own if left out.
     pub units: Option<Units>,
     /// The language that it is written in, as in BCP 47; the project's own if left
     /// out.
     pub language: Option<&'a str>,
+    /// Everybody gets her own copy: there is room for a name, to be filled in by
+    /// [`named`].
+    pub for_name: bool,
+    /// Those who take part, for the host's list.
+    pub names: Vec<String>,
+}
+
+/// Stands for the name of a copy's owner until it is filled in; the character
+/// belongs to nobody (Unicode, private use).
+const NAME: &str = "\u{f8ff}";
+
+/// The copy of a person, of a handout that was written with [`Options::for_name`].
+pub fn named(document: &Document, name: &str) -> Document {
+    let mut copy = document.clone();
+    copy.foot.left = copy.foot.left.replace(NAME, name);
+    let blocks = copy.sections.iter_mut().flat_map(|it| &mut it.blocks);
+    for block in blocks {
+        if let Block::Paragraph(_, text) = block {
+            for inline in text.iter_mut().filter(|it| it.text.contains(NAME)) {
+                inline.text = inline.text.replace(NAME, name);
+            }
+        }
+    }
+    copy
 }
 
 /// Writes a handout.
@@ -60,7 +87,15 @@ pub fn write(
     let language = options.language.unwrap_or(&project.language);
     let words = Words::load(language, units);
     let patterns = Patterns::new(project, plan);
-    let w = &Writer { project, plan, template, words: &words, language, patterns: &patterns };
+    let w = &Writer {
+        project,
+        plan,
+        template,
+        words: &words,
+        language,
+        patterns: &patterns,
+        options: &options,
+    };
     let mut sections = Vec::new();
     for (at, wanted) in template.sections.iter().enumerate() {
         let mut written = section(w, wanted);
@@ -100,6 +135,12 @@ fn section(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         Kind::Pack => bag::packed(w),
         Kind::Envelope => envelope::write(w),
         Kind::CheckBar => check_bar::write(w),
+        Kind::Countdown => host::countdown(w),
+        Kind::Times => host::times(w),
+        Kind::Attendance => host::attendance(w),
+        Kind::Labels => bench::labels(w),
+        Kind::Tally => bench::tally(w),
+        Kind::Gift => gift::write(w),
     }
 }
 
@@ -113,7 +154,7 @@ fn of_blocks(anchor: &str, title: Text, blocks: Vec<Block>) -> Vec<Section> {
 
 fn foot(w: &Writer<'_>) -> Foot {
     let title = w.user(&w.project.title);
-    let left = match &w.project.edition {
+    let mut left = match &w.project.edition {
         Some(edition) => {
             let edition = w.user(edition);
             let values = [("title", title.into()), ("edition", edition.into())];
@@ -121,6 +162,9 @@ fn foot(w: &Writer<'_>) -> Foot {
         }
         None => writer::plain(&title),
     };
+    if w.options.for_name {
+        left = w.say("foot-with-name", &[("left", left.into()), ("name", NAME.into())]);
+    }
     Foot {
         left,
         page_of: w

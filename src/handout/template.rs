@@ -108,11 +108,23 @@ pub enum Kind {
     Envelope,
     /// Bars of known length that tell whether the printout is true to scale.
     CheckBar,
+    /// What a host does a week, a day and an hour before.
+    Countdown,
+    /// The timetable of a class.
+    Times,
+    /// A list of those who take part.
+    Attendance,
+    /// A label for each bag.
+    Labels,
+    /// Bags against pieces, to be crossed out.
+    Tally,
+    /// The finished cards as a gift set.
+    Gift,
 }
 
 impl Kind {
     /// Every kind, with its name in templates.
-    pub const ALL: [(&'static str, Self); 13] = [
+    pub const ALL: [(&'static str, Self); 19] = [
         ("cover", Self::Cover),
         ("cautions", Self::Cautions),
         ("need", Self::Need),
@@ -126,6 +138,12 @@ impl Kind {
         ("pack", Self::Pack),
         ("envelope", Self::Envelope),
         ("check bar", Self::CheckBar),
+        ("countdown", Self::Countdown),
+        ("timetable", Self::Times),
+        ("attendance", Self::Attendance),
+        ("bag labels", Self::Labels),
+        ("tally", Self::Tally),
+        ("gift", Self::Gift),
     ];
 }
 

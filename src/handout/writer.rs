@@ -3,7 +3,7 @@
 use crate::document::{Inline, Look, Text};
 use crate::geom::Turn;
 use crate::handout::pattern::Patterns;
-use crate::handout::{Hands, Template, When};
+use crate::handout::{Hands, Options, Template, When};
 use crate::plan::cut::{PaperCut, Part, PartOf};
 use crate::plan::{Act, Plan, Task, TaskId};
 use crate::project::{self, FaceId, PaperId, Project, Reader};
@@ -19,6 +19,8 @@ pub(super) struct Writer<'a> {
     pub(super) language: &'a str,
     /// What of the patterns is seen where.
     pub(super) patterns: &'a Patterns,
+    /// What the reader chose for her copy.
+    pub(super) options: &'a Options<'a>,
 }
 
 /// What is put in place of a name in a message.

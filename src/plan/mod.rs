@@ -6,16 +6,20 @@ pub mod cut;
 mod export;
 mod fit;
 mod fronts;
+mod gift;
 mod packing;
 mod supplies;
+mod time;
 mod uses;
 mod work;
 
 pub use export::cuts_json;
 pub use fit::{Clearance, Fit, Room, fit};
 pub use fronts::{Front, Set};
+pub use gift::{GiftSet, Holder, gift_set};
 pub use packing::{Packed, Packing};
-pub use supplies::{Good, Packs, Supplies, Supply, packs};
+pub use supplies::{Cost, Good, Packs, Supplies, Supply, packs};
+pub use time::{Doing, Span, Timetable, timetable};
 pub use work::{Act, Task, TaskId, WorkPlan};
 
 use crate::diag::{Diagnostic, Outcome};

@@ -2,11 +2,12 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::geom::Size;
+use crate::geom::{Length, Size};
 use crate::plan::cut::PaperCut;
-use crate::plan::uses::{Kits, Uses, layers};
+use crate::plan::uses::{Kits, Uses, layers, paper_of};
 use crate::project::{
-    BaseFrom, BaseId, GreetingId, Layer, Pack, PaperId, Project, Stock, ToolId, ToolKind,
+    BaseFrom, BaseId, Card, GreetingId, Layer, Pack, PaperId, Placed, Project, Stock,
+    ToolId, ToolKind, Trade,
 };
 
 /// What to buy and to have at hand, for all kits and for one.
@@ -18,6 +19,26 @@ pub struct Supplies {
     pub spares: u32,
     /// One row for each thing, in the order in which they are listed.
     pub rows: Vec<Supply>,
+    /// What all that is bought costs; `None` if no price was given.
+    pub cost: Option<Cost>,
+}
+
+/// What everything that has to be bought costs, in hundredths of the currency.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Cost {
+    /// What is used up: papers, bases, foam, tape, and whatever goes by cards.
+    pub used_up: u64,
+    /// Tools, which outlast the kits.
+    pub tools: u64,
+    /// Something that has to be bought has no price.
+    pub incomplete: bool,
+}
+
+impl Cost {
+    /// Its share in each of so many, rounded up to a whole hundredth.
+    pub fn each(self, among: u32) -> u64 {
+        self.used_up.div_ceil(u64::from(among.max(1)))
+    }
 }
 
 /// A row of the supply list.
@@ -33,6 +54,14 @@ pub struct Supply {
     /// In how many packs it is bought, if it is sold in packs. What is at hand
     /// already (offcuts, a few sheets of another size) is not bought.
     pub packs: Option<Packs>,
+    /// So many are there already: they need not be bought.
+    pub on_hand: u32,
+    /// So many have to be bought besides, one by one or in packs.
+    pub lacking: u32,
+    /// What it costs to buy them, in hundredths of the currency.
+    pub cost: Option<u64>,
+    /// How many cards one sheet gives, where a sheet gives any.
+    pub cards: Option<u32>,
 }
 
 /// What a row of the supply list is about.
@@ -50,7 +79,9 @@ pub enum Good {
     Foam(ToolId),
     /// Foam squares, when no tool was named.
     AnyFoam,
-    /// A tool or consumable, once.
+    /// Tape from a roll, counted in centimetres.
+    Tape(ToolId),
+    /// A tool or consumable, as many as are shared.
     Tool(ToolId),
     /// Labels of a greeting to stamp and punch.
     Labels(GreetingId),
@@ -80,13 +111,121 @@ pub(crate) fn supplies(
         rows.extend(bases(project, uses, kits, BaseId(index)));
     }
     rows.extend(foam(project, kits));
+    rows.extend(tape(project, kits));
     for (index, tool) in project.tools.iter().enumerate() {
         if !matches!(tool.kind, ToolKind::Foam { .. }) {
-            let what = Good::Tool(ToolId(index));
-            rows.push(Supply { what, per_kit: None, needed: 1, packs: None });
+            rows.push(of_tool(project, kits, ToolId(index)));
         }
     }
-    Supplies { kits: kits.total(), spares: kits.spares, rows }
+    let cost = cost(project, &rows);
+    Supplies { kits: kits.total(), spares: kits.spares, rows, cost }
+}
+
+/// What all rows cost together, if any price was given.
+fn cost(project: &Project, rows: &[Supply]) -> Option<Cost> {
+    let mut cost = Cost::default();
+    let mut any = false;
+    for row in rows.iter().filter(|row| row.lacking > 0) {
+        // Envelopes come with their bases, and tape by its roll is one row more.
+        let aside = matches!(row.what, Good::Envelopes(_) | Good::Scraps(_));
+        let lasting = match row.what {
+            Good::Tool(tool) => project.tools[tool.0].lasts.cards.is_none(),
+            _ => false,
+        };
+        match row.cost {
+            Some(price) => {
+                any = true;
+                let sum = if lasting { &mut cost.tools } else { &mut cost.used_up };
+                *sum = sum.saturating_add(price);
+            }
+            None => cost.incomplete |= !aside && !lasting,
+        }
+    }
+    any.then_some(cost)
+}
+
+/// A tool: one for all, one for each table that shares it, or as many as are used
+/// up by the cards.
+fn of_tool(project: &Project, kits: &Kits, id: ToolId) -> Supply {
+    let tool = &project.tools[id.0];
+    let cards = project.cards.iter().fold(0_u32, |all, it| all.saturating_add(it.count));
+    let cards = cards.saturating_mul(kits.total());
+    let needed = match (tool.lasts.shared_by, tool.lasts.cards) {
+        (Some(people), _) => kits.asked.div_ceil(people.max(1)),
+        (None, Some(enough)) => cards.div_ceil(enough.max(1)).max(1),
+        (None, None) => 1,
+    };
+    // Tape has a row of its own where its roll is known.
+    let trade = if tool.lasts.roll.is_some() { Trade::default() } else { tool.trade };
+    bought(Good::Tool(id), None, needed, None, trade)
+}
+
+/// Tape, along the edges of everything that is fixed flat with it.
+fn tape(project: &Project, kits: &Kits) -> Vec<Supply> {
+    let mut used: BTreeMap<ToolId, i64> = BTreeMap::new();
+    for card in &project.cards {
+        for layer in layers(card).filter(|layer| layer.raised == 0) {
+            if let Some(tool) = tape_under(project, layer) {
+                let size = size_of(project, layer.what);
+                let around = (size.width + size.height).units().saturating_mul(2);
+                let all = used.entry(tool).or_default();
+                *all = all.saturating_add(around.saturating_mul(i64::from(card.count)));
+            }
+        }
+    }
+    let centimetres = |units: i64| {
+        u32::try_from(units.max(0).unsigned_abs().div_ceil(CENTIMETRE)).unwrap_or(u32::MAX)
+    };
+    let rows = used.into_iter().map(|(id, units)| {
+        let tool = &project.tools[id.0];
+        let needed = centimetres(units.saturating_mul(i64::from(kits.total())));
+        let roll = tool.lasts.roll.map(|roll| {
+            // A roll is taken for no longer than it is.
+            let whole = roll.units().max(0).unsigned_abs() / CENTIMETRE;
+            Pack { holds: u32::try_from(whole).unwrap_or(u32::MAX).max(1), designs: 1 }
+        });
+        // Rolls are counted, tape is measured: what is there is so many rolls.
+        let trade = Trade {
+            on_hand: roll.map_or(0, |it| it.holds.saturating_mul(tool.trade.on_hand)),
+            price: tool.trade.price.filter(|_| roll.is_some()),
+        };
+        bought(Good::Tape(id), Some(centimetres(units)), needed, roll, trade)
+    });
+    rows.collect()
+}
+
+/// Units of a [`Length`] in a centimetre.
+const CENTIMETRE: u64 = Length::mm(10).units().unsigned_abs();
+
+/// The tape that a flat layer is fixed with: the tool it names, else the first
+/// tape or glue of the project.
+fn tape_under(project: &Project, layer: &Layer) -> Option<ToolId> {
+    let sticks = |tool: &ToolId| {
+        matches!(project.tools[tool.0].kind, ToolKind::Tape | ToolKind::Glue { .. })
+    };
+    let first = || (0..project.tools.len()).map(ToolId).find(sticks);
+    let tool = layer.with.or_else(first)?;
+    (project.tools[tool.0].kind == ToolKind::Tape).then_some(tool)
+}
+
+/// The box around a layer as it was made.
+fn size_of(project: &Project, what: Placed) -> Size {
+    match what {
+        Placed::Piece(piece) => project.pieces[piece.0].size,
+        Placed::Late(late, part) => project.late_cuts[late.0].makes[part].size,
+        Placed::Greeting(id) => project.greetings[id.0].label.outline.size,
+    }
+}
+
+/// Whether something of a card is cut from a paper.
+fn is_of(project: &Project, card: &Card, paper: PaperId) -> bool {
+    let mat = |layer: &Layer| match layer.what {
+        Placed::Greeting(id) => project.greetings[id.0].mat.map(|mat| mat.of),
+        Placed::Piece(_) | Placed::Late(..) => None,
+    };
+    let made = project.bases[card.base.0].from == BaseFrom::Made(paper);
+    made || layers(card)
+        .any(|it| paper_of(project, it.what) == paper || mat(it) == Some(paper))
 }
 
 /// The sheets of a paper, or the scraps.
@@ -121,12 +260,14 @@ fn paper(project: &Project, kits: &Kits, cut: &PaperCut) -> Supply {
         bought = bought.saturating_add(all);
     }
     let own_sheets = kits.apart || kits.total() == 1;
-    Supply {
-        what: Good::Sheets(cut.paper),
-        per_kit: own_sheets.then_some(each),
-        needed,
-        packs: paper.pack.map(|pack| packs(pack, bought)),
-    }
+    let per_kit = own_sheets.then_some(each);
+    let what = Good::Sheets(cut.paper);
+    // Sheets of sizes that can't be bought are neither on the list nor on hand.
+    let row = self::bought(what, per_kit, bought, paper.pack, paper.trade);
+    let made = project.cards.iter().filter(|it| is_of(project, it, cut.paper));
+    let made = made.fold(0_u32, |all, card| all.saturating_add(card.count));
+    let cards = made.saturating_mul(kits.total()).checked_div(needed);
+    Supply { needed, cards: cards.filter(|cards| *cards > 0), ..row }
 }
 
 /// A kind of bases and their envelopes; made bases come from their paper.
@@ -135,7 +276,8 @@ fn bases(project: &Project, uses: &Uses, kits: &Kits, id: BaseId) -> Vec<Supply>
     let per_kit = uses.bases[id.0];
     let mut rows = Vec::new();
     if let BaseFrom::Bought(pack) = base.from {
-        rows.push(for_each_kit(Good::Bases(id), per_kit, kits, pack));
+        let needed = per_kit.saturating_mul(kits.total());
+        rows.push(bought(Good::Bases(id), Some(per_kit), needed, pack, base.trade));
     }
     if base.envelope.is_some() {
         rows.push(for_each_kit(Good::Envelopes(id), per_kit, kits, None));
@@ -154,14 +296,14 @@ fn foam(project: &Project, kits: &Kits) -> Vec<Supply> {
         }
     }
     let rows = used.into_iter().map(|(good, per_kit)| {
-        let pack = match good {
+        let (pack, trade) = match good {
             Good::Foam(tool) => match project.tools[tool.0].kind {
-                ToolKind::Foam { pack, .. } => pack,
-                _ => None,
+                ToolKind::Foam { pack, .. } => (pack, project.tools[tool.0].trade),
+                _ => (None, Trade::default()),
             },
-            _ => None,
+            _ => (None, Trade::default()),
         };
-        for_each_kit(good, per_kit, kits, pack)
+        bought(good, Some(per_kit), per_kit.saturating_mul(kits.total()), pack, trade)
     });
     rows.collect()
 }
@@ -177,8 +319,28 @@ pub(crate) fn foam_under(project: &Project, layer: &Layer) -> Option<ToolId> {
 
 fn for_each_kit(what: Good, per_kit: u32, kits: &Kits, pack: Option<Pack>) -> Supply {
     let needed = per_kit.saturating_mul(kits.total());
-    let packs = pack.map(|pack| packs(pack, needed));
-    Supply { what, per_kit: Some(per_kit), needed, packs }
+    bought(what, Some(per_kit), needed, pack, Trade::default())
+}
+
+/// A row: what is on hand is taken off, the rest is bought, in whole packs where
+/// there are packs.
+fn bought(
+    what: Good,
+    per_kit: Option<u32>,
+    needed: u32,
+    pack: Option<Pack>,
+    trade: Trade,
+) -> Supply {
+    let lacking = needed.saturating_sub(trade.on_hand);
+    let packs = pack.map(|pack| {
+        let packs = packs(pack, lacking);
+        let unused = trade.on_hand.saturating_sub(needed);
+        Packs { over: packs.over.saturating_add(unused), ..packs }
+    });
+    let times = packs.map_or(lacking, |packs| packs.buy);
+    let cost = trade.price.map(|price| u64::from(price) * u64::from(times));
+    let on_hand = trade.on_hand;
+    Supply { what, per_kit, needed, packs, on_hand, lacking, cost, cards: None }
 }
 
 /// The fewest whole packs in which there are as many as needed. Of an assorted

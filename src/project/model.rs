@@ -1,6 +1,6 @@
 //! The project as a whole.
 
-use crate::geom::Unit;
+use crate::geom::{Length, Unit};
 use crate::project::{
     Base, Card, Greeting, LateCut, OwnCutting, Paper, Photo, Piece, Told, Tool,
 };
@@ -68,6 +68,46 @@ pub struct Project {
     pub tips: Vec<Text>,
     /// Paths of the fonts that are tried for characters that ours lack, in order.
     pub fonts: Vec<Text>,
+    /// What prices are given in, as it is printed: `EUR`, `$`.
+    pub currency: Option<Text>,
+    /// Layers are put on in batches, the same on every card, rather than card by
+    /// card.
+    pub in_batches: bool,
+    /// What holds the finished cards together, if they are given as a set.
+    pub gift: Option<Gift>,
+    /// How long things take, as far as it was said.
+    pub minutes: Minutes,
+}
+
+/// The finished cards as a gift set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Gift {
+    /// A band or a box.
+    pub kind: GiftKind,
+    /// How wide a band is.
+    pub width: Length,
+}
+
+/// What holds a gift set together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum GiftKind {
+    /// A strip of paper around the stack.
+    Band,
+    /// A box with a lid.
+    Box,
+}
+
+/// How long things take, in seconds, as far as it was said.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Minutes {
+    /// Welcome, and laying out.
+    pub set_up: Option<u32>,
+    /// Once of each kind of work, in the order of [`Work::ALL`].
+    pub once: [Option<u32>; 9],
+    /// Putting things away.
+    pub clean_up: Option<u32>,
+    /// How long the class may last.
+    pub lasts: Option<u32>,
 }
 
 /// Whom a reader can ask when something is missing or unclear.

@@ -48,6 +48,19 @@ pub struct Paper {
     /// Whether every sheet is cut the same way; as the project says if it is not
     /// said.
     pub sheets_alike: Option<bool>,
+    /// What it costs, and what of it is there already.
+    pub trade: Trade,
+}
+
+/// What something costs, and how much of it is there already.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Trade {
+    /// The price of a pack, or of one where it is not sold in packs, in hundredths
+    /// of the project's currency.
+    pub price: Option<u32>,
+    /// So many are there already and need not be bought: sheets, bases, squares,
+    /// rolls, bottles.
+    pub on_hand: u32,
 }
 
 /// What sort of paper.
@@ -138,6 +151,10 @@ pub struct Base {
     pub comes: Comes,
     /// Whether an envelope belongs to it, and its size, width × height.
     pub envelope: Option<Envelope>,
+    /// What to write on the order, where it is bought.
+    pub order_number: Option<Text>,
+    /// What it costs, and what of it is there already.
+    pub trade: Trade,
 }
 
 /// Along which side of the front a base is folded.
@@ -193,6 +210,21 @@ pub struct Tool {
     pub color: Option<[u8; 3]>,
     /// What to write on the order.
     pub order_number: Option<Text>,
+    /// What it costs, and how many are there already.
+    pub trade: Trade,
+    /// How far one of it goes.
+    pub lasts: Lasts,
+}
+
+/// How far one tool, roll, bottle or pad goes.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Lasts {
+    /// So many people share one; `None` if one is enough for all.
+    pub shared_by: Option<u32>,
+    /// It is used up after so many cards; `None` if one is enough for all.
+    pub cards: Option<u32>,
+    /// The length on a roll of tape.
+    pub roll: Option<Length>,
 }
 
 /// What sort of tool.

@@ -239,3 +239,44 @@ fn a_kept_plan_is_found_beside_its_description_and_damage_is_no_fault() {
     let (_, _, err) = run(&["check", file, "--messages", "short"]);
     assert!(!err.contains("kept"), "{err}");
 }
+
+#[test]
+fn everybody_gets_a_copy_with_her_name() {
+    let folder = folder("copies");
+    let names = folder.join("people.csv");
+    fs::write(&names, "table,Name\n1,Ada Mill\n1,\"Brook, Zoë\"\n2,\n2,Ada Mill\n")
+        .expect("names");
+    let to = folder.join("out");
+    let (to_text, names) = (to.to_str().expect("plain"), names.to_str().expect("plain"));
+    // What an interrupted run left behind is swept away.
+    fs::create_dir_all(&to).expect("a folder");
+    fs::write(to.join(".tide-post-class-001.pdf.4294967294.part"), "half").expect("a file");
+    let asked = ["make", "demo-data/tide-post.yaml", "--names", names, "-o", to_text];
+    let (code, out, err) = run(&[&asked[..], &["--for", "class,host"]].concat());
+    assert!(same(code, 0), "{err}");
+    assert!(out.contains("3 copies"), "{out}");
+    assert_eq!(
+        entries(&to),
+        [
+            "tide-post-class-001-ada-mill.pdf",
+            "tide-post-class-002-brook-zoë.pdf",
+            "tide-post-class-003-ada-mill.pdf",
+            "tide-post-host.pdf",
+        ]
+    );
+    let bytes = |name: &str| fs::read(to.join(name)).expect("a copy");
+    let [one, two] = [1, 3].map(|it| bytes(&format!("tide-post-class-00{it}-ada-mill.pdf")));
+    assert!(one == two, "the same name gives the same bytes");
+    assert!(one != bytes("tide-post-class-002-brook-zoë.pdf"));
+}
+
+#[test]
+fn a_table_without_names_is_refused() {
+    let folder = folder("no-names");
+    let names = folder.join("people.csv");
+    fs::write(&names, "name,table\n,1\n").expect("names");
+    let names = names.to_str().expect("a plain path");
+    let (code, _, err) = run(&["make", "demo-data/tide-post.yaml", "--names", names]);
+    assert!(same(code, 2));
+    assert!(err.contains("has no name in it"), "{err}");
+}

@@ -45,6 +45,10 @@ pub(crate) fn project() -> Project {
         done_ahead: Vec::new(),
         cut_by: Vec::new(),
         tips: Vec::new(),
+        currency: None,
+        in_batches: false,
+        gift: None,
+        minutes: Minutes::default(),
     }
 }
 
@@ -67,6 +71,7 @@ pub(crate) fn paper(name: &str, sheet: Size, runs: &[Runs]) -> Paper {
         pictures: Vec::new(),
         order_number: None,
         sheets_alike: None,
+        trade: Trade::default(),
     }
 }
 
@@ -80,6 +85,8 @@ pub(crate) fn base(name: &str, from: BaseFrom) -> Base {
         from,
         comes: Comes::Scored,
         envelope: None,
+        order_number: None,
+        trade: Trade::default(),
     }
 }
 
@@ -101,7 +108,8 @@ pub(crate) fn piece(name: &str, size: Size) -> Piece {
 
 /// A tool of a kind.
 pub(crate) fn tool(name: &str, kind: ToolKind) -> Tool {
-    Tool { name: text(name), kind, instead: None, color: None, order_number: None }
+    let (trade, lasts) = (Trade::default(), Lasts::default());
+    Tool { name: text(name), kind, instead: None, color: None, order_number: None, trade, lasts }
 }
 
 /// A card on the first base with layers.

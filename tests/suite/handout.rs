@@ -239,7 +239,8 @@ fn both_units_are_printed_if_wanted() {
     let plan = plan(&project, &quick(Reader::Class, 3)).value.unwrap();
     let template = Template::built_in("class").unwrap();
     let units = Some(Units::Both(Unit::Inch));
-    let document = handout::write(&project, &plan, &template, Options { units, ..Options::default() });
+    let options = Options { units, ..Options::default() };
+    let document = handout::write(&project, &plan, &template, options);
     let text = outline(&document);
     // 5 1/2 in = 139.7 mm, 2 in = 50.8 mm, to the nearest half millimetre.
     assert!(text.contains("5_1/2_×_2_in (139.5_×_51_mm)"), "{text}");

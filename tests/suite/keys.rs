@@ -55,7 +55,8 @@ fn around(group: &str, key: &Key) -> String {
         }
         "outline" => "kind: punch, ",
         "reach" | "takes strips" => "kind: punch, outline: circle 1 in, ",
-        "dries" => "kind: glue, ",
+        "dries" | "enough for" => "kind: glue, ",
+        "roll" => "kind: tape, ",
         "thickness" | "pack" => "kind: foam squares, ",
         "kind" => "",
         "colour" => "kind: ink pad, ",
@@ -72,6 +73,9 @@ fn around(group: &str, key: &Key) -> String {
         "giver" => format!("{STOCK}handed out by: {{KEY}}\n"),
         "ahead" => format!("{STOCK}done ahead: {{KEY}}\n"),
         "all but" => format!("{STOCK}done ahead: {{kit: {{KEY}}}}\n"),
+        "gift set" if name == "kind" => format!("{STOCK}gift set: {{KEY}}\n"),
+        "gift set" => format!("{STOCK}gift set: {{kind: band, KEY}}\n"),
+        "minutes" => format!("{STOCK}minutes: {{KEY}}\n"),
         "cut by" => format!("{STOCK}cut by: {{KEY}}\n"),
         "step" => format!(
             "{STOCK}cutting:\n  meadow: [{{trim to: 9 in wide, other part: side}}, {{{step}}}]\n"

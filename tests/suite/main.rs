@@ -1,6 +1,7 @@
 //! One test binary, by capability.
 
 mod alike;
+mod batches;
 mod card_drawings;
 mod command;
 mod cutting;
@@ -30,6 +31,7 @@ mod narrowed;
 mod own_plan;
 mod own_way;
 mod packets;
+mod packing_lists;
 mod paint;
 mod pdf;
 mod pictures;

@@ -1,6 +1,7 @@
 //! The tasks of a set and the order in which they are done.
 
 mod ahead;
+mod fewest;
 mod order;
 mod tasks;
 
@@ -20,6 +21,8 @@ pub struct WorkPlan {
     pub tasks: Vec<Task>,
     /// For each reader, in the order of [`Reader::ALL`]: which tasks are done before the packet reaches her.
     pub ahead: Vec<(Reader, Vec<TaskId>)>,
+    /// No order of the preparing changes tool and ink less often.
+    pub fewest: bool,
 }
 
 /// Index of a [`Task`].
@@ -105,8 +108,8 @@ pub(crate) fn work(
     notes: &mut Vec<Diagnostic>,
 ) -> WorkPlan {
     let drafts = tasks::tasks(project, uses, cuts);
-    let order = order::order(&drafts);
+    let (order, fewest) = order::order(&drafts, project.in_batches);
     let tasks = order::arranged(drafts, &order);
     let ahead = ahead::ahead(project, &tasks, notes);
-    WorkPlan { tasks, ahead }
+    WorkPlan { tasks, ahead, fewest }
 }

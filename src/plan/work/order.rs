@@ -2,41 +2,62 @@
 //!
 //! Preparing is ordered first. Whatever needs no other tool or ink than those in
 //! hand is done at once, which is never worse: it only sets free what waits for
-//! it. So only the changes are choices, and the search goes over them, cheapest
-//! first (Dijkstra 1959); equal ones are taken in the order of the tasks. Beyond
-//! a number of choices it takes the cheapest change each time.
+//! it. Which tool and ink follow which is found in `fewest`; where that is too
+//! much to search, the cheapest change is taken each time.
 //!
-//! Then the cards are made one after the other. While glue dries on a card, the
-//! next ones are gone on with.
+//! Then the cards are made one after the other, or in batches: each card gets one
+//! layer, then each the next. While glue dries on a card, others are gone on with.
 
-use std::cmp::Reverse;
-use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
+use std::collections::{BTreeMap, BTreeSet};
 
+use crate::plan::work::fewest::{self, Hand, Job};
 use crate::plan::work::tasks::{Draft, Moment};
 use crate::plan::work::{Task, TaskId};
-use crate::project::ToolId;
+use crate::project::Work;
 
-/// How many states of the preparing are looked at before the search gives way,
-const CHOICES: usize = 4000;
-
-/// and how many tasks they may hold together.
-const HELD: usize = 1_000_000;
-
-/// The drafts in the order in which they are done.
-pub(crate) fn order(drafts: &[Draft]) -> Vec<usize> {
+/// The drafts in the order in which they are done, and whether no order of the
+/// preparing changes tool and ink less often.
+pub(crate) fn order(drafts: &[Draft], in_batches: bool) -> (Vec<usize>, bool) {
     let links = Links::of(drafts);
     let start = Bench::new(drafts, &links);
-    let choices = CHOICES.min(HELD / drafts.len().max(1));
-    let mut order = match fewest_changes(start.clone(), choices) {
-        Some(order) => order,
+    let found = fewest::fewest_changes(&jobs(drafts));
+    let mut order = match &found {
+        Some(taken) => taken_up(start, taken),
         None => cheapest_each_time(start),
     };
     let mut done = vec![false; drafts.len()];
     for index in &order {
         done[*index] = true;
     }
-    card_by_card(drafts, &mut done, &mut order);
-    order
+    card_by_card(drafts, in_batches, &mut done, &mut order);
+    (order, found.is_some())
+}
+
+/// The preparing as the search for the fewest changes takes it.
+fn jobs(drafts: &[Draft]) -> Vec<Job> {
+    let preparing: Vec<usize> = (0..drafts.len())
+        .filter(|at| drafts[*at].moment == Moment::Preparing)
+        .collect();
+    let bit = |of: usize| {
+        let at = preparing.iter().position(|it| *it == of);
+        // Beyond 64 tasks the search gives way before it looks at any.
+        at.and_then(|at| 1_u64.checked_shl(u32::try_from(at).ok()?)).unwrap_or(0)
+    };
+    let jobs = preparing.iter().map(|index| {
+        let draft = &drafts[*index];
+        let before = before(draft).fold(0, |all, it| all | bit(it));
+        Job { hand: (draft.task.tool, draft.task.ink), before }
+    });
+    jobs.collect()
+}
+
+/// Takes up groups in this order.
+fn taken_up(mut bench: Bench<'_>, taken: &[Hand]) -> Vec<usize> {
+    bench.take_up((None, None));
+    for hand in taken {
+        bench.take_up(*hand);
+    }
+    bench.order
 }
 
 /// The tasks in an order, their needs renumbered.
@@ -61,9 +82,6 @@ pub(crate) fn arranged(drafts: Vec<Draft>, order: &[usize]) -> Vec<Task> {
     tasks.sort_by_key(|(place, _)| *place);
     tasks.into_iter().map(|(_, task)| task).collect()
 }
-
-/// A tool and an ink, as far as a task takes one.
-type Hand = (Option<ToolId>, Option<ToolId>);
 
 /// Which tasks of the preparing wait for which.
 struct Links {
@@ -92,7 +110,6 @@ fn before(draft: &Draft) -> impl Iterator<Item = usize> {
 }
 
 /// How far the preparing has come, and what is in hand.
-#[derive(Clone)]
 struct Bench<'a> {
     links: &'a Links,
     /// How many tasks each still waits for; `usize::MAX` keeps it out.
@@ -100,10 +117,7 @@ struct Bench<'a> {
     /// What could be done now, by what it takes.
     ready: BTreeMap<Hand, BTreeSet<usize>>,
     hand: Hand,
-    changes: u32,
     order: Vec<usize>,
-    /// How many are still to be done.
-    open: usize,
 }
 
 impl<'a> Bench<'a> {
@@ -113,13 +127,10 @@ impl<'a> Bench<'a> {
             waits_for: vec![usize::MAX; drafts.len()],
             ready: BTreeMap::new(),
             hand: (None, None),
-            changes: 0,
             order: Vec::new(),
-            open: 0,
         };
         let preparing = drafts.iter().enumerate();
         for (index, draft) in preparing.filter(|(_, it)| it.moment == Moment::Preparing) {
-            bench.open += 1;
             bench.waits_for[index] = before(draft).count();
             if bench.waits_for[index] == 0 {
                 bench.ready.entry(links.hands[index]).or_default().insert(index);
@@ -129,16 +140,12 @@ impl<'a> Bench<'a> {
     }
 
     /// What taking up a tool and an ink costs: one for each that changes.
-    fn cost(&self, (tool, ink): Hand) -> u32 {
-        let changed = |wanted: Option<ToolId>, held: Option<ToolId>| {
-            u32::from(wanted.is_some() && wanted != held)
-        };
-        changed(tool, self.hand.0) + changed(ink, self.hand.1)
+    fn cost(&self, wanted: Hand) -> u32 {
+        fewest::cost(wanted, self.hand)
     }
 
     /// Takes up a tool and an ink, and does all that can be done with them.
     fn take_up(&mut self, hand: Hand) {
-        self.changes += self.cost(hand);
         self.hand = (hand.0.or(self.hand.0), hand.1.or(self.hand.1));
         while let Some(free) = self.free() {
             let set = self.ready.get_mut(&free).expect("it was found there");
@@ -147,7 +154,6 @@ impl<'a> Bench<'a> {
                 self.ready.remove(&free);
             }
             self.order.push(index);
-            self.open -= 1;
             for follower in &self.links.followers[index] {
                 let waits = &mut self.waits_for[*follower];
                 if *waits != usize::MAX {
@@ -168,37 +174,6 @@ impl<'a> Bench<'a> {
     }
 }
 
-/// The order with the fewest changes; `None` if too many states were looked at.
-fn fewest_changes(start: Bench<'_>, choices: usize) -> Option<Vec<usize>> {
-    let mut states = vec![start];
-    states[0].take_up((None, None));
-    // Fewest changes first; among equal ones, what began with earlier tasks.
-    let mut heap = BinaryHeap::new();
-    heap.push(Reverse((0, states[0].order.clone(), 0)));
-    let mut seen: BTreeSet<(Vec<usize>, Hand)> = BTreeSet::new();
-    while let Some(Reverse((_, _, at))) = heap.pop() {
-        if states[at].open == 0 {
-            return Some(std::mem::take(&mut states[at].order));
-        }
-        let bench = states[at].clone();
-        let mut done = bench.order.clone();
-        done.sort_unstable();
-        if !seen.insert((done, bench.hand)) {
-            continue;
-        }
-        for hand in bench.ready.keys() {
-            if states.len() >= choices {
-                return None;
-            }
-            let mut next = bench.clone();
-            next.take_up(*hand);
-            heap.push(Reverse((next.changes, next.order.clone(), states.len())));
-            states.push(next);
-        }
-    }
-    None
-}
-
 /// Takes the cheapest change each time, then the one with the earliest task.
 fn cheapest_each_time(mut bench: Bench<'_>) -> Vec<usize> {
     bench.take_up((None, None));
@@ -214,7 +189,12 @@ fn cheapest_each_time(mut bench: Bench<'_>) -> Vec<usize> {
 }
 
 /// Adds the making of each card, then what is done when cards are sent.
-fn card_by_card(drafts: &[Draft], done: &mut [bool], order: &mut Vec<usize>) {
+fn card_by_card(
+    drafts: &[Draft],
+    in_batches: bool,
+    done: &mut [bool],
+    order: &mut Vec<usize>,
+) {
     let mut cards: BTreeMap<Moment, Vec<usize>> = BTreeMap::new();
     for (index, draft) in drafts.iter().enumerate().rev().filter(|(at, _)| !done[*at]) {
         cards.entry(draft.moment).or_default().push(index);
@@ -237,6 +217,9 @@ fn card_by_card(drafts: &[Draft], done: &mut [bool], order: &mut Vec<usize>) {
                 rest.pop();
                 done[index] = true;
                 order.push(index);
+                if in_batches && drafts[index].task.work == Work::Attach {
+                    break;
+                }
             }
         }
         cards.retain(|_, rest| !rest.is_empty());

@@ -123,6 +123,8 @@ pub static GROUPS: &[&Group] = &[
     &whole::AHEAD,
     &whole::ALL_BUT,
     &whole::CUT_BY,
+    &whole::GIFT,
+    &whole::MINUTES,
     &whole::STEP,
     &stock::PAPER,
     &stock::SHEET,

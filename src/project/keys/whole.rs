@@ -181,6 +181,34 @@ pub(super) static PROJECT: Group = Group {
             "Tips for the whole set.",
             "[Cut all first.]",
         ),
+        key(
+            "currency",
+            Takes::Words,
+            "",
+            "What prices are given in, as it is printed.",
+            "EUR",
+        ),
+        key(
+            "cards made",
+            Takes::OneOf(&["one by one", "in batches"]),
+            "one by one",
+            "Whether one card is made after the other, or all get their first layer first.",
+            "in batches",
+        ),
+        key(
+            "gift set",
+            Takes::Group("gift set"),
+            "",
+            "The finished cards are given as a set, in a band or a box.",
+            "{kind: band, width: 1 1/2 in}",
+        ),
+        key(
+            "minutes",
+            Takes::Group("minutes"),
+            "estimates, which are printed as such",
+            "How long each kind of work takes, once.",
+            "{attach: 3 min, class lasts: 90 min}",
+        ),
     ],
 };
 
@@ -258,6 +286,56 @@ pub(super) static CUT_BY: Group = Group {
         key("class", CUTTER, "maker", "For a class table.", "maker"),
         key("kit", CUTTER, "maker", "For the buyer of a kit.", "maker"),
         key("travel", CUTTER, "maker", "For someone on a journey.", "reader"),
+    ],
+};
+
+pub(super) static GIFT: Group = Group {
+    name: "gift set",
+    a: "`gift set`",
+    keys: &[
+        key(
+            "kind",
+            Takes::OneOf(&["band", "box"]),
+            "needed",
+            "What holds the stack of cards.",
+            "band",
+        ),
+        key(
+            "width",
+            Takes::Length,
+            "1 1/2 in or 40 mm",
+            "How wide a band is.",
+            "1 1/4 in",
+        ),
+    ],
+};
+
+/// A row for a time.
+const fn time(
+    name: &'static str,
+    default: &'static str,
+    about: &'static str,
+    example: &'static str,
+) -> Key {
+    key(name, Takes::Words, default, about, example)
+}
+
+pub(super) static MINUTES: Group = Group {
+    name: "minutes",
+    a: "`minutes`",
+    keys: &[
+        time("set up", "10 min", "Welcome, and laying out.", "15 min"),
+        time("cut", "4 min", "Cutting one sheet.", "5 min"),
+        time("score", "1 min", "Scoring one base.", "1 min"),
+        time("fold", "30 s", "Folding one base.", "30 s"),
+        time("stamp", "1 min", "Stamping one greeting.", "1 min"),
+        time("punch", "30 s", "Punching one label.", "30 s"),
+        time("cut again", "1 min", "Cutting one piece again.", "1 min"),
+        time("layer", "1 min", "Putting one label on its mat.", "1 min"),
+        time("attach", "2 min", "Fixing one layer.", "2 min"),
+        time("stamp inside", "1 min", "The words inside one card.", "2 min"),
+        time("clean up", "10 min", "Putting things away.", "10 min"),
+        time("class lasts", "90 min", "How long the class may last.", "2 h"),
     ],
 };
 

@@ -6,8 +6,11 @@ use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::Draft;
 use crate::project::read::papers;
 use crate::project::read::shape::{Keys, name_of};
+use crate::project::read::trade;
 use crate::project::tree::{Entry, Node, Value};
-use crate::project::{Base, BaseFrom, Comes, Envelope, FoldAlong, Pack, PaperId};
+use crate::project::{
+    Base, BaseFrom, Comes, Envelope, FoldAlong, Pack, PaperId, Text, Trade,
+};
 use crate::source::Site;
 use crate::standards::{self, Format, FormatKind};
 
@@ -55,6 +58,7 @@ fn base(desk: &mut Desk<'_>, entry: &Entry, draft: &Draft) -> Option<Base> {
     let envelope = envelope(desk, keys.get("envelope"), format, with);
     let name = desk.printed(name_of(entry), &keys);
     let (front, format) = front?;
+    let (order_number, trade) = bought(desk, &keys);
     Some(Base {
         name,
         front: Size::new(front.short(), front.long()),
@@ -63,7 +67,26 @@ fn base(desk: &mut Desk<'_>, entry: &Entry, draft: &Draft) -> Option<Base> {
         from: from?.0,
         comes,
         envelope,
+        order_number,
+        trade,
     })
+}
+
+/// What to write on the order of bought bases, and what they cost.
+fn bought(desk: &mut Desk<'_>, keys: &Keys<'_>) -> (Option<Text>, Trade) {
+    let made = keys.entry("made");
+    for name in ["order number", "price", "on hand"] {
+        if let (Some(made), Some(given)) = (made, keys.entry(name)) {
+            let message = format!("`{name}` has no effect on a base that is made");
+            desk.note(
+                Diagnostic::new(&rules::KEY_WITHOUT_EFFECT, given.site, message)
+                    .label(made.site, "it is made here")
+                    .help("say it at the paper that it is cut from"),
+            );
+        }
+    }
+    let order_number = keys.get("order number").and_then(|node| desk.words(node));
+    (order_number, trade::trade(desk, keys))
 }
 
 fn front(

@@ -3,8 +3,8 @@
 use crate::geom::{Size, Unit};
 use crate::project::read::shape::Names;
 use crate::project::{
-    Base, Card, CutBy, DoneAhead, Greeting, HandedOutBy, LateCut, OwnCutting, Paper,
-    Photo, Piece, PieceId, Placed, Project, Spares, Text, Tool,
+    Base, Card, CutBy, DoneAhead, Gift, Greeting, HandedOutBy, LateCut, Minutes,
+    OwnCutting, Paper, Photo, Piece, PieceId, Placed, Project, Spares, Text, Tool,
 };
 use crate::source::Site;
 
@@ -36,6 +36,10 @@ pub(crate) struct Draft {
     pub(crate) cut_by: Vec<CutBy>,
     pub(crate) tips: Vec<Text>,
     pub(crate) fonts: Vec<Text>,
+    pub(crate) currency: Option<Text>,
+    pub(crate) in_batches: bool,
+    pub(crate) gift: Option<Gift>,
+    pub(crate) minutes: Minutes,
     /// Names of papers.
     pub(crate) paper_names: Names,
     /// Names of bases.
@@ -111,6 +115,10 @@ impl Draft {
             cut_by: self.cut_by,
             tips: self.tips,
             fonts: self.fonts,
+            currency: self.currency,
+            in_batches: self.in_batches,
+            gift: self.gift,
+            minutes: self.minutes,
         })
     }
 }

@@ -23,6 +23,7 @@ mod shared;
 mod sound;
 mod told;
 mod tools;
+mod trade;
 mod use_rules;
 mod ways;
 mod whole;

@@ -6,6 +6,7 @@ use crate::project::read::desk::{Desk, either, quote};
 use crate::project::read::draft::Draft;
 use crate::project::read::pictures;
 use crate::project::read::shape::{Keys, name_of};
+use crate::project::read::trade;
 use crate::project::tree::{Entry, Node, Value};
 use crate::project::{
     Face, Grain, Pack, Paper, PaperKind, Runs, Stock, StockSheet, Text,
@@ -40,6 +41,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
     let color = keys.get("colour").and_then(|node| color(desk, node));
     let order_number = keys.get("order number").and_then(|node| desk.words(node));
     let sheets_alike = keys.get("sheets alike").and_then(|node| desk.yes(node));
+    let trade = trade::trade(desk, &keys);
     let stock = stock(desk, &keys)?;
     let grain = keys.get("grain").and_then(|node| grain(desk, node, &stock));
     let name = desk.printed(name_of(entry), &keys);
@@ -57,6 +59,7 @@ fn paper(desk: &mut Desk<'_>, entry: &Entry) -> Option<Paper> {
         pictures,
         order_number,
         sheets_alike,
+        trade,
     })
 }
 

@@ -2,7 +2,7 @@
 
 use crate::geom::Unit;
 use crate::project::read::draft::{Draft, at};
-use crate::project::{BaseFrom, Card, Layer, PaperId, Placed, Project};
+use crate::project::{BaseFrom, Card, Layer, Minutes, PaperId, Placed, Project};
 
 /// The project with those cards only of which everything could be read; `None`
 /// if there is no such card.
@@ -41,6 +41,10 @@ pub(crate) fn sound_cards(draft: &Draft, unit: Unit) -> Option<Project> {
         cut_by: draft.cut_by.clone(),
         tips: Vec::new(),
         fonts: Vec::new(),
+        currency: None,
+        in_batches: draft.in_batches,
+        gift: draft.gift,
+        minutes: Minutes::default(),
     })
 }
 

@@ -7,6 +7,7 @@ use crate::project::read::desk::{Desk, either, quote};
 use crate::project::read::draft::{Draft, at};
 use crate::project::read::papers;
 use crate::project::read::shape::{Keys, name_of};
+use crate::project::read::trade;
 use crate::project::tree::{Entry, Node};
 use crate::project::{Outline, Punch, Tool, ToolId, ToolKind, Trimmer, TrimmerKind};
 use crate::source::Site;
@@ -19,6 +20,10 @@ pub(crate) const SHAPES: [(&str, Shape); 5] = [
     ("oval", Shape::Oval),
     ("tag", Shape::Tag),
 ];
+
+/// The keys that every tool has.
+const EVERY: [&str; 6] =
+    ["kind", "instead", "order number", "price", "on hand", "shared by"];
 
 /// Reads every tool.
 pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) {
@@ -38,13 +43,14 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
             &["longest cut", "sheets at once", "marks", "narrowest strip"]
         }
         "punch" => &["outline", "reach", "takes strips"],
-        "glue" => &["dries"],
+        "glue" => &["dries", "enough for"],
+        "tape" => &["roll", "enough for"],
         "foam squares" => &["thickness", "pack"],
-        "ink pad" | "pen" => &["colour"],
+        "ink pad" | "pen" => &["colour", "enough for"],
         _ => &[],
     };
     for (name, given) in keys.given() {
-        if !own.contains(&name) && !["kind", "instead", "order number", "printed as"].contains(&name) {
+        if !own.contains(&name) && !EVERY.contains(&name) {
             let message = format!("`{name}` has no effect on a tool of this kind");
             let help = "remove it, or correct the kind";
             desk.note(
@@ -80,7 +86,8 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         _ => ToolKind::Other,
     };
     let color = keys.get("colour").and_then(|node| papers::color(desk, node));
-    Some(Tool { name, kind, instead, color, order_number })
+    let (trade, lasts) = (trade::trade(desk, &keys), trade::lasts(desk, &keys));
+    Some(Tool { name, kind, instead, color, order_number, trade, lasts })
 }
 
 /// The kind of a tool; a word that is near no kind is the user's own.

@@ -8,6 +8,7 @@ use crate::project::read::draft::Draft;
 use crate::project::read::pictures;
 use crate::project::read::shape::Keys;
 use crate::project::read::told::is_language;
+use crate::project::read::trade;
 use crate::project::tree::{Node, Value};
 use crate::project::{CutBy, DoneAhead, HandedOutBy, Reader, Spares, Text, Work};
 
@@ -36,6 +37,12 @@ pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
         Some(HandedOutBy { name, reach })
     });
     draft.tips = desk.all_told(keys.get("tips"));
+    draft.currency = keys.get("currency").and_then(|node| desk.words(node));
+    let made = keys.get("cards made");
+    draft.in_batches =
+        made.and_then(|node| desk.one_of(node, &["one by one", "in batches"])) == Some(1);
+    draft.gift = trade::gift(desk, keys.entry("gift set"));
+    draft.minutes = trade::minutes(desk, keys.entry("minutes"));
     draft.done_ahead = done_ahead(desk, keys);
     draft.cut_by = cut_by(desk, keys);
 }

@@ -1,0 +1,178 @@
+//! What the host of a class needs besides: what to do when, how long it all takes,
+//! and who is there.
+
+use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
+use crate::handout::writer::{Writer, sentences};
+use crate::handout::{When, cover, of_blocks};
+use crate::plan::{Doing, Good, Span, Timetable, timetable};
+use crate::project::Reader;
+
+/// Longer lists are kept on paper of one's own.
+const MOST_NAMES: u32 = 120;
+
+/// What to do a week, a day and an hour before.
+pub(super) fn countdown(w: &Writer<'_>) -> Vec<Section> {
+    let supplies = &w.plan.supplies;
+    let people = supplies.kits.saturating_sub(supplies.spares);
+    let mut blocks = Vec::new();
+    let mut part = |when: &str, items: Vec<Text>| {
+        if !items.is_empty() {
+            let text = w.tell("host-when", &[("when", when.into())]);
+            let heading = Block::Heading { level: 2, text, anchor: None };
+            blocks.push(Block::Keep(vec![heading, Block::List(Marker::Box, items)]));
+        }
+    };
+    let mut week = vec![w.tell("host-buy", &[])];
+    if !w.project.cards.is_empty() {
+        week.push(w.tell("host-samples", &[]));
+    }
+    week.push(w.tell("host-print", &[("copies", people.saturating_add(1).into())]));
+    part("week", week);
+
+    let mut day = Vec::new();
+    let works = cover::works(w, Some(When::Before));
+    if !works.is_empty() {
+        day.push(w.tell("host-ahead", &[("works", w.list(works).into())]));
+    }
+    let values = [("bags", supplies.kits.into()), ("spares", supplies.spares.into())];
+    day.push(w.tell("host-bags", &values));
+    part("day", day);
+
+    let mut hour: Vec<Text> = supplies.rows.iter().filter_map(|it| shared(w, it)).collect();
+    hour.push(w.tell("host-places", &[("people", people.into())]));
+    if !w.project.cards.is_empty() {
+        hour.push(w.tell("host-show", &[]));
+    }
+    part("hour", hour);
+    of_blocks("before", w.tell("host-title", &[]), blocks)
+}
+
+/// A tool of which there is more than one, and for how many each is.
+fn shared(w: &Writer<'_>, row: &crate::plan::Supply) -> Option<Text> {
+    let Good::Tool(tool) = row.what else { return None };
+    let people = w.project.tools[tool.0].lasts.shared_by?;
+    let name = w.tool(tool);
+    let values =
+        [("tool", name.into()), ("people", people.into()), ("count", row.needed.into())];
+    Some(w.tell("host-shared", &values))
+}
+
+/// The timetable of the class, and what to leave out when it gets late.
+pub(super) fn times(w: &Writer<'_>) -> Vec<Section> {
+    if w.template.reader != Reader::Class || w.project.cards.is_empty() {
+        return Vec::new();
+    }
+    let times = timetable(w.project, w.plan, w.template.reader);
+    let head = |name, align| Column { head: w.tell(name, &[]), align };
+    let columns = vec![
+        head("time-from", Align::End),
+        head("time-what", Align::Start),
+        head("time-minutes", Align::End),
+    ];
+    let row = |span: &Span| {
+        let clock = format!("{}:{:02}", span.from / 60, span.from % 60);
+        vec![
+            vec![Inline::plain(clock)],
+            doing(w, span.what),
+            vec![Inline::plain(span.minutes.to_string())],
+        ]
+    };
+    let rows = times.rows.iter().map(row).collect();
+    let table = Table { summary: w.say("time-summary", &[]), columns, rows };
+    let blocks = vec![
+        Block::Paragraph(Tone::Body, totals(w, &times)),
+        Block::Table(table),
+        Block::Paragraph(Tone::Body, late(w, &times)),
+    ];
+    of_blocks("times", w.tell("time-title", &[]), blocks)
+}
+
+fn doing(w: &Writer<'_>, what: Doing) -> Text {
+    let word = match what {
+        Doing::Card(card) => return w.user(&w.project.cards[card.0].name),
+        Doing::SetUp => "setup",
+        Doing::Preparing => "preparing",
+        Doing::Waiting => "waiting",
+        Doing::CleanUp => "cleanup",
+        Doing::Buffer => "buffer",
+    };
+    w.tell("time-doing", &[("what", word.into())])
+}
+
+fn totals(w: &Writer<'_>, times: &Timetable) -> Text {
+    let fits = if times.total <= times.lasts { "yes" } else { "no" };
+    let estimated = if times.estimated { "yes" } else { "no" };
+    let values = [
+        ("total", times.total.into()),
+        ("lasts", times.lasts.into()),
+        ("fits", fits.into()),
+        ("estimated", estimated.into()),
+    ];
+    w.tell("time-total", &values)
+}
+
+/// What to leave out so that it fits, or when it gets late.
+fn late(w: &Writer<'_>, times: &Timetable) -> Text {
+    let name = |card: crate::project::CardId| w.user(&w.project.cards[card.0].name);
+    if times.left_out.is_empty() {
+        let last = times.rows.iter().rev().find_map(|it| match it.what {
+            Doing::Card(card) => Some((card, it.minutes)),
+            _ => None,
+        });
+        let several = w.project.cards.len() > 1;
+        let Some((card, minutes)) = last.filter(|_| several) else { return Text::new() };
+        let values = [("card", name(card).into()), ("minutes", minutes.into())];
+        return w.tell("time-when-late", &values);
+    }
+    let out = times.left_out.iter().map(|(card, minutes)| {
+        let values = [("card", name(*card).into()), ("minutes", (*minutes).into())];
+        w.tell("time-saves", &values)
+    });
+    let fits = if times.fits { "yes" } else { "no" };
+    let values = [
+        ("cards", w.list(out.collect()).into()),
+        ("lasts", times.lasts.into()),
+        ("fits", fits.into()),
+    ];
+    sentences([w.tell("time-leave-out", &values)])
+}
+
+/// A list of everybody, in two halves side by side.
+pub(super) fn attendance(w: &Writer<'_>) -> Vec<Section> {
+    let supplies = &w.plan.supplies;
+    let names = &w.options.names;
+    let listed = u32::try_from(names.len()).unwrap_or(u32::MAX);
+    let people = supplies.kits.saturating_sub(supplies.spares).max(listed);
+    if !(2..=MOST_NAMES).contains(&people) {
+        return Vec::new();
+    }
+    let half = people.div_ceil(2);
+    let head = |name, align| Column { head: w.tell(name, &[]), align };
+    let columns = [(); 2].map(|()| {
+        [
+            head("attendance-number", Align::End),
+            head("attendance-name", Align::Start),
+            Column { head: Text::new(), align: Align::Start },
+        ]
+    });
+    let cells = |number: u32| {
+        if number > people {
+            return [Text::new(), Text::new(), Text::new()];
+        }
+        let at = usize::try_from(number - 1).unwrap_or(usize::MAX);
+        // Without names there is a line to write on.
+        let blank = "_".repeat(24);
+        let name = names.get(at).cloned().unwrap_or(blank);
+        [vec![Inline::plain(number.to_string())], vec![Inline::plain(name)], Text::new()]
+    };
+    let rows =
+        (1..=half).map(|at| cells(at).into_iter().chain(cells(at + half)).collect());
+    let table = Table {
+        summary: w.say("attendance-summary", &[]),
+        columns: columns.into_iter().flatten().collect(),
+        rows: rows.collect(),
+    };
+    let spares = w.tell("attendance-spares", &[("spares", supplies.spares.into())]);
+    let blocks = vec![Block::Paragraph(Tone::Body, spares), Block::Table(table)];
+    of_blocks("attendance", w.tell("attendance-title", &[]), blocks)
+}

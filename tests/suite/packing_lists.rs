@@ -1,0 +1,142 @@
+//! What the packets say of supplies, the post, bags and times.
+
+use std::fs;
+
+use leafwright::document::{Block, Document};
+use leafwright::geom::Length;
+use leafwright::handout::{self, Options, Template};
+use leafwright::plan::{Holder, Plan, PlanOptions, gift_set, plan};
+use leafwright::project::{Gift, GiftKind, Project};
+
+use crate::diagnostics::read;
+
+/// A demo as one reader sees it.
+fn packet(demo: &str, reader: &str, options: Options) -> (Project, Plan, Document) {
+    let path = format!("demo-data/{demo}.yaml");
+    let text = fs::read_to_string(&path).expect("a readable demo");
+    let project = read(&path, &text).1.value.expect("a sound demo");
+    let template = Template::built_in(reader).expect("a built-in template");
+    let asked =
+        PlanOptions { reader: template.reader, budget: 50_000, ..PlanOptions::default() };
+    let plan = plan(&project, &asked).value.expect("a plan");
+    let document = handout::write(&project, &plan, &template, options);
+    (project, plan, document)
+}
+
+/// All words of a section; nothing if there is no such section.
+fn words(document: &Document, anchor: &str) -> String {
+    let mut all = String::new();
+    for section in document.sections.iter().filter(|it| it.anchor == anchor) {
+        section.blocks.iter().for_each(|it| say(it, &mut all));
+    }
+    all.replace('\u{a0}', " ")
+}
+
+fn say(block: &Block, all: &mut String) {
+    let mut text = |text: &[leafwright::document::Inline]| {
+        text.iter().for_each(|it| all.push_str(&it.text));
+        all.push('\n');
+    };
+    match block {
+        Block::Paragraph(_, words) | Block::Heading { text: words, .. } => text(words),
+        Block::List(_, items) => items.iter().for_each(|it| text(it)),
+        Block::Table(table) => table.rows.iter().flatten().for_each(|it| text(it)),
+        Block::Keep(blocks) | Block::Beside(_, blocks) => {
+            blocks.iter().for_each(|it| say(it, all));
+        }
+        Block::Caution(caution) => text(&caution.text),
+        Block::Steps(_) | Block::Figure(_) | Block::Figures(_) => {}
+    }
+}
+
+#[test]
+fn whoever_posts_cards_is_sent_to_the_operator() {
+    for reader in ["kit", "bench"] {
+        for demo in ["orchard-evenings", "market-morning", "tide-post"] {
+            let (_, plan, document) = packet(demo, reader, Options::default());
+            let said = words(&document, "envelope");
+            assert!(said.contains("check with your postal operator"), "{demo}: {said}");
+            let hints = plan.fits.iter().any(|it| !it.hints.is_empty());
+            let country = said.contains("United Kingdom");
+            assert_eq!(hints, country, "{demo} for {reader}: {said}");
+        }
+    }
+}
+
+#[test]
+fn hints_name_class_and_year() {
+    let said = words(&packet("tide-post", "kit", Options::default()).2, "envelope");
+    // A6 in C6 below 5 mm and 20 g: limits of the operators, each with its document in
+    // `standards::post`.
+    assert!(said.contains("Germany Standardbrief (2013)"), "{said}");
+    assert!(said.contains("United Kingdom Letter (read 2026)"), "{said}");
+    let bench = words(&packet("tide-post", "bench", Options::default()).2, "envelope");
+    assert!(bench.contains("Domestic Mail Manual"), "with its source: {bench}");
+}
+
+#[test]
+fn a_traveller_tucks_the_parts_of_a_card_into_its_envelope() {
+    let said = words(&packet("tide-post", "travel", Options::default()).2, "pack");
+    assert!(said.contains("Two shells: base and 2 × shell (D)"), "{said}");
+    // What is cut at the card is packed whole, once for both of its parts.
+    assert!(said.contains("Swell: base, wave band (B)"), "{said}");
+    assert!(said.contains("a pen") && said.contains("postage: "), "{said}");
+    // What was cut at home stays there.
+    assert!(!said.contains("trimmer"), "{said}");
+}
+
+#[test]
+fn a_host_knows_what_to_do_when() {
+    let names = vec!["Ada Mill".to_owned(), "Zoe Brook".to_owned()];
+    let options = Options { names, ..Options::default() };
+    let (_, _, document) = packet("orchard-evenings", "host", options);
+    let before = words(&document, "before");
+    for said in ["Print 13 class handouts", "Fill 14 bags, 2 of them spare", "2 × tag punch"] {
+        assert!(before.contains(said), "{said}: {before}");
+    }
+    let there = words(&document, "attendance");
+    assert!(there.contains("Zoe Brook") && there.contains("12"), "{there}");
+    assert!(words(&document, "times").contains("90 minutes"));
+}
+
+#[test]
+fn a_bench_crosses_out_every_bag() {
+    let (_, plan, document) = packet("market-morning", "bench", Options::default());
+    let said = words(&document, "tally");
+    assert!(said.contains("22\n"), "{said}");
+    let labels = document.sections.iter().find(|it| it.anchor == "labels");
+    let figures = labels.expect("labels").blocks.iter().find_map(|it| match it {
+        Block::Figures(figures) => Some(figures.len()),
+        _ => None,
+    });
+    assert_eq!(figures, usize::try_from(plan.supplies.kits).ok());
+    let buy = words(&document, "buy");
+    assert!(buy.contains("96.00 EUR") && buy.contains("order number S-08"), "{buy}");
+}
+
+#[test]
+fn a_copy_bears_its_name_and_no_other_does() {
+    let options = Options { for_name: true, ..Options::default() };
+    let (_, _, document) = packet("tide-post", "class", options);
+    let copy = handout::named(&document, "Ada Mill");
+    assert!(copy.foot.left.ends_with("Ada Mill"), "{}", copy.foot.left);
+    assert!(words(&copy, "cover").starts_with("For Ada Mill\n"));
+    let (_, _, plain) = packet("tide-post", "class", Options::default());
+    assert!(!words(&plain, "cover").contains("For "));
+}
+
+#[test]
+fn a_band_goes_around_the_whole_stack() {
+    let (mut project, plan, _) = packet("tide-post", "travel", Options::default());
+    project.gift = Some(Gift { kind: GiftKind::Band, width: Length::mm(30) });
+    let gift = gift_set(&project, &plan).expect("it is wanted");
+    let high: Length = plan.fits.iter().map(|it| it.thickness).sum();
+    assert_eq!((gift.cards, gift.high), (5, high));
+    // C6 is 114 mm high (ISO 269); twice that and the stack, and 15 mm of overlap, to
+    // the next millimetre.
+    let around = (Length::mm(114) + high) * 2 + Length::mm(15);
+    let Holder::Band { strip, .. } = gift.holds else { panic!("a band was asked for") };
+    let over = strip.width - around;
+    assert!(Length::ZERO <= over && over < Length::mm(1), "{strip:?}");
+    assert_eq!(strip.height, Length::mm(30));
+}
