@@ -47,11 +47,14 @@ fn main() {
     if chosen("gcut") {
         unlimited(folder);
     }
+    // The same once more with nothing that is worth keeping: the sheets alone.
     if chosen("craft100") || chosen("one") {
-        kits(folder, false);
+        kits(folder, false, limits());
+        kits(folder, false, sheets_only());
     }
     if chosen("craft100") || chosen("many") {
-        kits(folder, true);
+        kits(folder, true, limits());
+        kits(folder, true, sheets_only());
     }
 }
 
@@ -100,6 +103,11 @@ fn limits() -> Limits {
         least_offcut: Length::from_units(1440),
         budget: BUDGET,
     }
+}
+
+/// No offcut is worth keeping.
+fn sheets_only() -> Limits {
+    Limits { least_offcut: Length::mm(10_000), ..limits() }
 }
 
 /// Nanoseconds this thread has run so far, where the system tells; a shared
@@ -209,7 +217,7 @@ fn unlimited(folder: &str) {
 }
 
 /// Fewest sheets for sets as crafters cut them.
-fn kits(folder: &str, many: bool) {
+fn kits(folder: &str, many: bool, limits: Limits) {
     let (mut times, mut proven, mut kept, mut worse) = (Vec::new(), 0, 0, Vec::new());
     let mut cuts = 0;
     for (name, instance) in instances(folder, "craft100") {
@@ -226,7 +234,7 @@ fn kits(folder: &str, many: bool) {
         let problem = Problem {
             sheets: vec![SheetKind { size: sheet, at_hand: None }],
             kinds,
-            limits: limits(),
+            limits,
         };
         let (solution, time) = timed(|| solve(&problem));
         times.push(time);

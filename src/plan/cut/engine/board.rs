@@ -138,6 +138,18 @@ impl Board {
         (self.longest / self.unit.1, self.longest / self.unit.0)
     }
 
+    /// The sheet's area in square 1/14400 mm.
+    pub(super) fn real_area(&self) -> i128 {
+        let real = self.real();
+        i128::from(real.0) * i128::from(real.1)
+    }
+
+    /// The area of all parts in square search units.
+    pub(super) fn parts_area(&self) -> i128 {
+        let rows = self.lies.iter().zip(&self.wanted);
+        rows.map(|(it, &n)| it[0].area() * i128::from(n)).sum()
+    }
+
     /// The area of the sheet in square search units.
     pub(super) fn area(&self) -> i128 {
         i128::from(self.size.0) * i128::from(self.size.1)

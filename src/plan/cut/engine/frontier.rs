@@ -10,7 +10,7 @@
 
 use crate::plan::cut::engine::board::{Board, Lie};
 use crate::plan::cut::engine::counts::{Counts, Parts};
-use crate::plan::cut::engine::lane::Lane;
+use crate::plan::cut::engine::lane::{self, Lane};
 use crate::plan::cut::engine::meter::Meter;
 
 /// Bytes that the tables may take.
@@ -332,13 +332,9 @@ fn only_falling<T: Lane>(lanes: &mut [T]) {
 
 /// Improves `mine` (by `at`) with what `theirs` (by `by`) knows.
 fn take_over<T: Lane>(mine: &mut [T], at: &[i64], theirs: &[T], by: &[i64]) {
-    let mut reached = by.len();
-    for (lane, &have) in mine.iter_mut().zip(at) {
-        while 0 < reached && theirs[reached - 1].length() <= have {
-            reached -= 1;
+    lane::walk(mine, at, theirs, |lane, beyond| {
+        if let Some(&enough) = by.get(beyond) {
+            *lane = (*lane).min(T::from_length(enough));
         }
-        if reached < by.len() {
-            *lane = (*lane).min(T::from_length(by[reached]));
-        }
-    }
+    });
 }

@@ -5,6 +5,7 @@ use std::cmp::Reverse;
 use crate::geom::{Length, Size};
 use crate::plan::cut::engine::board::Board;
 use crate::plan::cut::engine::columns::{self, Plan};
+use crate::plan::cut::engine::counts::Counts;
 use crate::plan::cut::engine::fewest::Fewest;
 use crate::plan::cut::engine::kits;
 use crate::plan::cut::engine::meter::Meter;
@@ -22,55 +23,66 @@ const POLISH: u64 = 300_000;
 /// Plans with more sheets are not searched for the largest offcut.
 const MOST_SHEETS: u32 = 3;
 
-/// Looks for the largest offcut of all plans with as many sheets as this one has,
-/// the fewest. The outer `None` means that it is not known; the inner one that no
-/// offcut is larger than `now` (square 1/14400 mm), the largest of this plan.
+/// The search for the largest offcut of all plans with as many sheets as one has, the
+/// fewest. It can be taken up again where steps ran out.
 ///
 /// What all sheets waste beside the offcut also limits what any rectangle may
 /// waste, and few smaller kits pass that. The limit grows until an offcut is
 /// found, which then is the largest.
-pub(super) fn largest(
-    board: &Board,
-    plan: &Plan,
+pub(super) struct Largest<'a> {
+    board: &'a Board,
+    counts: Counts,
+    sheets: u32,
     least: i64,
-    now: i128,
-    meter: &mut Meter,
-) -> Option<Option<Plan>> {
-    let sheets = columns::sheets(plan);
-    if MOST_SHEETS < sheets {
-        return None;
-    }
-    let counts = kits::count(&board.wanted)?;
-    if !kits::within(board, &counts, MOST_WORK) {
-        return None;
-    }
-    let unit = i128::from(board.unit.0) * i128::from(board.unit.1);
-    let sheet = i128::from(board.real().0) * i128::from(board.real().1);
-    let parts: i128 = board
-        .lies
-        .iter()
-        .zip(&board.wanted)
-        .map(|(it, &n)| it[0].area() * i128::from(n))
-        .sum();
-    let free = i128::from(sheets) * sheet - parts * unit;
-    let mut slack = sheet / 64;
-    loop {
-        let floor = (free - slack).max(now).min(sheet);
-        let waste = (free - floor) / unit;
-        let kits = kits::look_at_tight(board, &counts, waste, meter)?;
-        let fits = (0..counts.len()).map(|it| kits.fits(it)).collect();
-        let fewest = Fewest::known(&counts, fits, sheets, meter)?;
-        let kept = kits.largest_offcut(&fewest.last_sheets(), least, floor, meter)?;
-        if let Some((kit, sheet)) = kept {
-            let mut plan = vec![(sheet, 1)];
-            let others = fewest.divide(counts.all() - kit, sheets - 1);
-            plan.extend(others.into_iter().map(|kit| (kits.draw(kit), 1)));
-            return Some(Some(plan));
+    /// The waste beside the offcut that is asked for next, in square 1/14400 mm.
+    slack: i128,
+}
+
+impl<'a> Largest<'a> {
+    /// Begins the search, unless there are too many smaller kits.
+    pub(super) fn new(board: &'a Board, plan: &Plan, least: i64) -> Option<Self> {
+        let sheets = columns::sheets(plan);
+        if MOST_SHEETS < sheets {
+            return None;
         }
-        if floor <= now {
-            return Some(None);
+        let counts = kits::count(&board.wanted)?;
+        if !kits::within(board, &counts, MOST_WORK) {
+            return None;
         }
-        slack *= 2;
+        let slack = board.real_area() / 64;
+        Some(Self { board, counts, sheets, least, slack })
+    }
+
+    /// The outer `None` means that steps ran out; the inner one that no offcut is
+    /// larger than `now` (square 1/14400 mm), the largest that is known.
+    pub(super) fn search(
+        &mut self,
+        now: i128,
+        meter: &mut Meter,
+    ) -> Option<Option<Plan>> {
+        let Self { board, counts, sheets, least, slack } = self;
+        let unit = i128::from(board.unit.0) * i128::from(board.unit.1);
+        let sheet = board.real_area();
+        let free = i128::from(*sheets) * sheet - board.parts_area() * unit;
+        loop {
+            let floor = (free - *slack).max(now).min(sheet);
+            let waste = (free - floor) / unit;
+            let kits = kits::look_at_tight(board, counts, waste, meter)?;
+            let fits = (0..counts.len()).map(|it| kits.fits(it)).collect();
+            let fewest = Fewest::known(counts, fits, *sheets, meter)?;
+            let kept =
+                kits.largest_offcut(&fewest.last_sheets(), *least, floor, meter)?;
+            if let Some((kit, sheet)) = kept {
+                let mut plan = vec![(sheet, 1)];
+                let others = fewest.divide(counts.all() - kit, *sheets - 1);
+                plan.extend(others.into_iter().map(|kit| (kits.draw(kit), 1)));
+                return Some(Some(plan));
+            }
+            if floor <= now {
+                return Some(None);
+            }
+            *slack *= 2;
+        }
     }
 }
 

@@ -151,7 +151,8 @@ pub(super) fn best(
             reduced: &chosen.reduced,
             refund: chosen.refund,
             scale: chosen.scale,
-            second: None,
+            sheets: 1,
+            others: (0, 0),
         };
         let mut share = Meter::new(meter.left().min(steps));
         let found = search(board, raster, bounds, most, &mut share);

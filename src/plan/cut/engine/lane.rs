@@ -33,36 +33,44 @@ impl Lane for u8 {
     }
 }
 
-impl Lane for i16 {
-    const FAR: Self = 16_000;
-    const MOST: i64 = 15_998;
-    fn from_length(length: i64) -> Self {
-        Self::try_from(length).unwrap_or(Self::FAR).min(Self::FAR)
-    }
-    fn length(self) -> i64 {
-        i64::from(self)
-    }
-    fn plus(self, other: Self) -> Self {
-        self + other
-    }
-    fn less(self, other: Self) -> Self {
-        (self - other).max(0)
-    }
+/// Wider numbers never overflow: twice [`Lane::FAR`] has room.
+macro_rules! wide_lane {
+    ($number:ty, $far:expr) => {
+        impl Lane for $number {
+            const FAR: Self = $far;
+            const MOST: i64 = $far - 2;
+            fn from_length(length: i64) -> Self {
+                Self::try_from(length).unwrap_or(Self::FAR).min(Self::FAR)
+            }
+            fn length(self) -> i64 {
+                i64::from(self)
+            }
+            fn plus(self, other: Self) -> Self {
+                self + other
+            }
+            fn less(self, other: Self) -> Self {
+                (self - other).max(0)
+            }
+        }
+    };
 }
 
-impl Lane for i32 {
-    const FAR: Self = 1_000_000_000;
-    const MOST: i64 = 999_999_998;
-    fn from_length(length: i64) -> Self {
-        Self::try_from(length).unwrap_or(Self::FAR).min(Self::FAR)
-    }
-    fn length(self) -> i64 {
-        i64::from(self)
-    }
-    fn plus(self, other: Self) -> Self {
-        self + other
-    }
-    fn less(self, other: Self) -> Self {
-        (self - other).max(0)
+wide_lane!(i16, 16_000);
+wide_lane!(i32, 1_000_000_000);
+
+/// Walks along lanes `at` growing extents beside the lanes `theirs` of the other axis,
+/// which fall: `meet` is told how many of `theirs` are beyond the extent of its lane.
+pub(super) fn walk<T: Lane>(
+    mine: &mut [T],
+    at: &[i64],
+    theirs: &[T],
+    mut meet: impl FnMut(&mut T, usize),
+) {
+    let mut beyond = theirs.len();
+    for (lane, &extent) in mine.iter_mut().zip(at) {
+        while 0 < beyond && theirs[beyond - 1].length() <= extent {
+            beyond -= 1;
+        }
+        meet(lane, beyond);
     }
 }

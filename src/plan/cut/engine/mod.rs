@@ -11,6 +11,7 @@
 //! All lengths in the search are whole numbers. Work is counted in steps
 //! ([`meter`]), never in time.
 
+mod all_in;
 mod bin;
 mod board;
 mod buildup;

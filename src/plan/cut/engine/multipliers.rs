@@ -48,6 +48,25 @@ pub(super) struct Priced {
     prices: Vec<i64>,
 }
 
+/// Prices on the counts.
+#[derive(Clone, Debug)]
+pub(super) struct Prices {
+    scale: i64,
+    prices: Vec<i64>,
+}
+
+impl Priced {
+    /// What is refunded if less is wanted.
+    pub(super) fn refund_for(&self, wanted: &[u32]) -> i64 {
+        self.prices.iter().zip(wanted).map(|(it, &n)| it * i64::from(n)).sum()
+    }
+
+    /// The prices alone.
+    pub(super) fn prices(&self) -> Prices {
+        Prices { scale: self.scale, prices: self.prices.clone() }
+    }
+}
+
 impl Filling<'_> {
     /// The scale: the largest power of two for which the sheet's value stays small.
     fn scale(&self, most: i64) -> i64 {
@@ -97,6 +116,18 @@ impl Filling<'_> {
         let (priced, parts) = self.price(1, &prices);
         let counts = self.counts(&priced, &parts);
         Some((priced, counts))
+    }
+
+    /// Prices that were good for a problem much like this one.
+    pub(super) fn again(&self, plain: &Priced, old: &Prices) -> Option<Priced> {
+        let scale = self.scale(plain.bound.max(self.most_by_area()?));
+        let prices: Vec<i64> = old
+            .prices
+            .iter()
+            .zip(self.values)
+            .map(|(price, value)| (price * scale / old.scale).clamp(0, value * scale))
+            .collect();
+        Some(self.price(scale, &prices).0)
     }
 
     /// More value than any filling has: the densest kind all over the sheet.

@@ -88,21 +88,7 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
     if !search.proven() {
         search.shake(SHAKE, meter);
     }
-    let now = search.finish(false).offcut.map_or(0, |it| it.1.area());
-    let mut share = Meter::new(meter.left().min(OFFCUT));
-    let (board, least) = (&search.board, search.least);
-    let mut kept = keep::largest(board, &search.plan, least, now, &mut share);
-    if kept.is_none() && search.proven() {
-        let mut last = Meter::new(share.left().min(SPARE));
-        let (plan, proven) = spare::largest(board, &search.plan, least, now, &mut last);
-        share.add(last);
-        match plan {
-            plan if proven => kept = Some(plan),
-            Some(plan) => search.plan = plan,
-            None => {}
-        }
-    }
-    meter.add(share);
+    let kept = search.largest_offcut(meter);
     match kept {
         Some(plan) => {
             search.plan = plan.unwrap_or(search.plan);
@@ -132,9 +118,9 @@ const DIVE: u64 = 10_000_000;
 const BUILD: u64 = 10_000_000;
 /// Steps for taking parts of all sheets out and in.
 const SHAKE: u64 = 8_000_000;
-/// Steps for the largest offcut, and for building it up with all parts.
-const OFFCUT: u64 = 12_000_000;
-const SPARE: u64 = 1_500_000;
+/// Steps for the largest offcut: for looking at smaller kits with little waste, then
+/// for building up all parts with it, in two turns.
+const OFFCUT: [(u64, u64); 2] = [(1_600_000, 900_000), (8_000_000, 5_000_000)];
 
 /// A plan and a bound that come nearer to each other.
 struct Search<'a> {
@@ -292,6 +278,35 @@ impl Search<'_> {
                 self.improve(plan);
             }
         }
+    }
+
+    /// Looks for the largest offcut by both ways in turn: the one is quick with few
+    /// kinds, the other with little waste, and which it is shows only in the doing.
+    fn largest_offcut(&mut self, meter: &mut Meter) -> Option<Option<Plan>> {
+        let real = self.board.real();
+        if !self.proven() || real.0.min(real.1) < self.least {
+            return None;
+        }
+        let mut keep = keep::Largest::new(&self.board, &self.plan, self.least);
+        let mut spare = spare::Largest::new(&self.board, &self.plan, self.least);
+        for (first, second) in OFFCUT {
+            let now = self.finish(false).offcut.map_or(0, |it| it.1.area());
+            let mut share = Meter::new(meter.left().min(first));
+            let kept = keep.as_mut().and_then(|it| it.search(now, &mut share));
+            meter.add(share);
+            if kept.is_some() {
+                return kept;
+            }
+            let mut share = Meter::new(meter.left().min(second));
+            let found = spare.as_mut().map(|it| it.search(now, &mut share));
+            meter.add(share);
+            match found {
+                Some((plan, true)) => return Some(plan),
+                Some((Some(plan), false)) => self.plan = plan,
+                Some((None, false)) | None => {}
+            }
+        }
+        None
     }
 
     /// Plans what rounding has left with at most so many sheets.

@@ -10,7 +10,7 @@
 use crate::geom::Axis;
 use crate::plan::cut::engine::counts::{Counts, Parts};
 use crate::plan::cut::engine::frontier::Frontier;
-use crate::plan::cut::engine::lane::Lane;
+use crate::plan::cut::engine::lane::{self, Lane};
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::sketch::Sketch;
 
@@ -301,13 +301,9 @@ fn only_falling<T: Lane>(lanes: &mut [T]) {
 
 /// Improves `mine` (by `at`) with what `theirs` (by `by`) knows.
 fn take_over<T: Lane>(mine: &mut [T], at: &[i64], theirs: &[T], by: &[i64]) {
-    let mut reached = by.len();
-    for (lane, &have) in mine.iter_mut().zip(at) {
-        while 0 < reached && theirs[reached - 1].length() <= have {
-            reached -= 1;
+    lane::walk(mine, at, theirs, |lane, beyond| {
+        if 0 < beyond {
+            *lane = (*lane).max(T::from_length(by[beyond - 1] + 1));
         }
-        if 0 < reached {
-            *lane = (*lane).max(T::from_length(by[reached - 1] + 1));
-        }
-    }
+    });
 }

@@ -28,6 +28,7 @@ const MOST_BUILDS: usize = 1_500_000;
 const NONE: u32 = u32::MAX;
 
 /// Values and bounds for one search.
+#[derive(Clone, Copy)]
 pub(super) struct Bounds<'a> {
     /// The value of one part of each kind.
     pub(super) values: &'a [i32],
@@ -41,8 +42,10 @@ pub(super) struct Bounds<'a> {
     pub(super) refund: i64,
     /// A value of 1 in scaled units.
     pub(super) scale: i64,
-    /// The most value on a second sheet, plain and with prices, if there is one.
-    pub(super) second: Option<(i64, i64)>,
+    /// How many sheets there are.
+    pub(super) sheets: u32,
+    /// The most value on the other sheets together, plain and with prices.
+    pub(super) others: (i64, i64),
 }
 
 /// How a build came about.
@@ -101,10 +104,14 @@ pub(super) struct Search<'a, P> {
     /// The build that is worth the most, if it beats the value given. With a second
     /// sheet: two builds that hold all that is wanted.
     pub(super) found: Option<(u32, Option<u32>)>,
-    /// The most value on a second sheet, plain and with prices.
-    second: (i64, i64),
+    /// The most value on the other sheets, plain and with prices, if this one is worth
+    /// its share.
+    others: (i64, i64),
     /// A kind that is laid as far to the right and down as can be.
     pub(super) far: Option<usize>,
+    /// Builds that can be the sheet that is worth its share; all the rest has to go on
+    /// the other sheets.
+    pub(super) full: Vec<u32>,
 }
 
 /// How a search ended.
@@ -125,7 +132,12 @@ impl<'a, P: Packed> Search<'a, P> {
         beat: i64,
     ) -> Option<Self> {
         let places = Places::new(&board.wanted)?;
-        let second = bounds.second.unwrap_or((0, 0));
+        // With prices, all parts together are worth the same however they are divided
+        // among the sheets, so on one sheet they are worth at least its share of it.
+        let priced = (beat + 1) * bounds.scale - bounds.refund;
+        let more = i64::from(bounds.sheets) - 1;
+        let share = (priced * more).div_euclid(more + 1);
+        let others = (bounds.others.0, bounds.others.1.min(share));
         let mut search = Self {
             board,
             raster,
@@ -138,8 +150,9 @@ impl<'a, P: Packed> Search<'a, P> {
             table: vec![NONE; 1 << 12],
             best: beat,
             found: None,
-            second,
+            others,
             far: None,
+            full: Vec::new(),
         };
         for (kind, lies) in board.lies.iter().enumerate() {
             if board.wanted[kind] == 0 {
@@ -239,11 +252,11 @@ impl<'a, P: Packed> Search<'a, P> {
         let bounds = &self.bounds;
         let needed = (self.best + 1) * bounds.scale
             - bounds.refund
-            - self.second.1
+            - self.others.1
             - i64::from(bounds.priced.get(x, y))
             - i64::from(build.reduced);
         let plain_needed = self.best + 1
-            - self.second.0
+            - self.others.0
             - i64::from(bounds.plain.get(x, y))
             - i64::from(build.value);
         let mut looks = 0;
@@ -286,15 +299,19 @@ impl<'a, P: Packed> Search<'a, P> {
         let bounds = &self.bounds;
         let (x, y) = (build.x as usize, build.y as usize);
         let priced = bounds.refund
-            + self.second.1
+            + self.others.1
             + i64::from(build.reduced)
             + i64::from(bounds.priced.get(x, y));
-        let around = i64::from(bounds.plain.get(x, y)) + self.second.0;
+        let around = i64::from(bounds.plain.get(x, y)) + self.others.0;
         let plain = (i64::from(build.value) + around) * bounds.scale + (bounds.scale - 1);
         let bound = priced.min(plain);
         if bound < (self.best + 1) * bounds.scale {
             return;
         }
+        // Whether nothing more needs to lie around it.
+        let alone = (self.best + 1) * bounds.scale
+            <= bounds.refund + self.others.1 + i64::from(build.reduced)
+            && self.best < i64::from(build.value) + self.others.0;
         let mark = build.counts.mark(self.table.len());
         let mut same = self.table[mark];
         while same != NONE {
@@ -310,12 +327,16 @@ impl<'a, P: Packed> Search<'a, P> {
         if self.table.len() < self.builds.len() {
             self.widen();
         }
-        if self.bounds.second.is_some() {
-            if let Some(other) =
-                self.with_counts(self.places.missing_to_all(build.counts))
+        if 1 < self.bounds.sheets {
+            if self.bounds.sheets == 2
+                && let Some(other) =
+                    self.with_counts(self.places.missing_to_all(build.counts))
             {
                 self.best += 1;
                 self.found = Some((id, Some(other)));
+            }
+            if alone {
+                self.full.push(id);
             }
         } else if self.best < i64::from(build.value) {
             self.best = i64::from(build.value);
