@@ -28,7 +28,10 @@ pub(crate) fn beside_the_best(
         let name = called(project, best.parts[part].of);
         let message = format!("these steps don't cut `{name}` where it is to lie");
         let note = Diagnostic::new(&rules::OWN_PIECE_OUT_OF_PLACE, own.site, message);
-        notes.push(note.label(best.parts[part].site, "the piece"));
+        notes.push(
+            note.label(best.parts[part].site, "the piece")
+                .help("change the steps, or leave `next to` or `region` out there"),
+        );
         return None;
     }
     let compared = OwnCompared {

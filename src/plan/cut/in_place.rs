@@ -41,7 +41,6 @@ pub(crate) fn look(
     let job = Around {
         kinds: merged.kinds.clone(),
         kind_in_place: merged.kinds.len(),
-        rect: place.rect,
         sheets_with_it,
         stock: sheets,
         limits: Limits { budget: budget / 32, ..limits(&bench.trimmer, budget) },
@@ -88,7 +87,6 @@ struct Around<'a> {
     kinds: Vec<Kind>,
     /// What trees call the part in its place.
     kind_in_place: usize,
-    rect: Rect,
     sheets_with_it: u32,
     stock: &'a [StockSheet],
     limits: Limits,
