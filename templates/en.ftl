@@ -393,6 +393,7 @@ slack = { $plans ->
     [one] gets the difference.
    *[other] get the difference.
 }
+slack-many = A piece that is to be measured at the end gets what its sheet is short or over.
 slack-part = { $all ->
     [yes] { $count ->
         [one] the { $name }

@@ -13,6 +13,9 @@ use crate::project::{FaceId, ToolKind, Trimmer};
 /// The drawings of the first paper share this scale, those of the next the next.
 const STEPS: u32 = 10;
 
+/// Of more plans than this it is not said one by one what gets the difference.
+const MOST_SLACK: usize = 2;
+
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let mine = w.plan.cuts.iter().filter(|it| w.is_mine(Act::CutPaper(it.paper)));
     mine.flat_map(|cut| section(w, wanted, cut)).collect()
@@ -88,7 +91,11 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
 fn slack(w: &Writer<'_>, cut: &PaperCut) -> Vec<Text> {
     let mut all = Vec::new();
     let plans = count(cut.patterns.len() as u64);
-    for it in cut::slack(cut) {
+    let found = cut::slack(cut);
+    if found.len() > MOST_SLACK {
+        return vec![w.tell("slack-many", &[])];
+    }
+    for it in found {
         let sheets = cut.patterns.get(it.pattern).map_or(1, |it| it.copies);
         for (way, rows) in [("width", &it.in_width), ("height", &it.in_height)] {
             let parts = rows.iter().filter_map(|row| {
@@ -245,11 +252,8 @@ fn comes_off(
     let alike = count(alike as u64);
     let size = w.words.size(off.0);
     let mixed = if mixed { "yes" } else { "no" };
-    let values = [
-        ("count", alike.into()),
-        ("size", size.clone().into()),
-        ("mixed", mixed.into()),
-    ];
+    let values =
+        [("count", alike.into()), ("size", size.clone().into()), ("mixed", mixed.into())];
     match off.1 {
         Becomes::Part(part) => {
             let Some(part) = cut.parts.get(part) else { return Text::new() };

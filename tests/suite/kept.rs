@@ -352,7 +352,8 @@ fn a_plan_that_the_trimmer_can_no_longer_cut_is_made_anew() {
         kind: TrimmerKind::Sliding,
     };
     shorter.tools = vec![hand_made::tool("trimmer", ToolKind::Trimmer(trimmer))];
-    let outcome = plan(&shorter, &PlanOptions { kept: Some(Ok(kept)), ..PlanOptions::default() });
+    let outcome =
+        plan(&shorter, &PlanOptions { kept: Some(Ok(kept)), ..PlanOptions::default() });
     let said: Vec<&str> = outcome.notes.iter().map(|it| it.message.as_str()).collect();
     let expected = "the kept plan has a cut of 12 in; the trimmer's longest is 11 1/4 in";
     assert!(said.contains(&expected), "{said:#?}");

@@ -43,8 +43,7 @@ fn set(runs: Runs, kits: u32, pieces: Vec<Piece>) -> Project {
 
 fn planned(project: &Project, options: &PlanOptions) -> (Plan, Vec<String>) {
     let outcome = plan(project, options);
-    let notes: Vec<String> =
-        outcome.notes.iter().map(|it| it.message.clone()).collect();
+    let notes: Vec<String> = outcome.notes.iter().map(|it| it.message.clone()).collect();
     (outcome.value.unwrap_or_else(|| panic!("{notes:#?}")), notes)
 }
 
@@ -174,7 +173,8 @@ fn made_up_rows_lie_together_and_never_save_a_sheet() {
             }
         }
         carry::check(&cut.patterns, &cut.schedule, &TRIMMER);
-        let sheets = |cut: &PaperCut| cut.patterns.iter().map(|it| it.copies).sum::<u32>();
+        let sheets =
+            |cut: &PaperCut| cut.patterns.iter().map(|it| it.copies).sum::<u32>();
         assert!(apart.cuts[0].bound.sheets <= sheets(cut));
     }
 }
@@ -275,12 +275,12 @@ fn what_does_not_fit_round_a_place_takes_another_sheet() {
         at(80, 80, counted("tower", size(32, 32), 1)),
         counted("panel", size(96, 96), 1),
     ];
-    let (plan, notes) =
-        planned(&set(Runs::Up, 1, pieces), &PlanOptions::default());
+    let (plan, notes) = planned(&set(Runs::Up, 1, pieces), &PlanOptions::default());
     let cut = &plan.cuts[0];
     let sheets: u32 = cut.patterns.iter().map(|it| it.copies).sum();
     assert_eq!((sheets, cut.proven), (2, false));
-    let expected = "with `tower` at its place it takes 2 sheets; lying anywhere, 1 would do";
+    let expected =
+        "with `tower` at its place it takes 2 sheets; lying anywhere, 1 would do";
     assert_eq!(notes, [expected]);
 }
 
@@ -306,11 +306,8 @@ fn a_row_lies_at_the_place_of_one_of_its_pieces() {
 fn a_place_that_the_trimmer_does_not_reach_is_refused() {
     // The first cut across a sheet of 12 x 12 in is 12 in long, and the trimmer makes
     // 10 in.
-    let mut project = set(
-        Runs::Up,
-        1,
-        vec![at(80, 80, counted("tower", size(32, 32), 1))],
-    );
+    let mut project =
+        set(Runs::Up, 1, vec![at(80, 80, counted("tower", size(32, 32), 1))]);
     let short = Trimmer { longest_cut: Some(sixteenths(160)), ..TRIMMER };
     project.tools = vec![tool("trimmer", ToolKind::Trimmer(short))];
     let outcome = plan(&project, &PlanOptions::default());

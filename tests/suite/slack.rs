@@ -63,7 +63,8 @@ fn every_part_at_the_far_edges_is_named_and_no_other() {
             let Pattern { sheet, tree, .. } = &cut.patterns[pattern];
             let placed = tree.placements(*sheet);
             let at_edge = |far: &dyn Fn(Rect) -> bool| {
-                let parts = placed.iter().filter(|it| matches!(it.leaf, Leaf::Part { .. }));
+                let parts =
+                    placed.iter().filter(|it| matches!(it.leaf, Leaf::Part { .. }));
                 u32::try_from(parts.filter(|it| far(it.rect)).count()).expect("few")
             };
             let found = slack(&cut).into_iter().find(|it| it.pattern == pattern);

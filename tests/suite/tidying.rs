@@ -49,7 +49,8 @@ fn a_careless_tree_becomes_five_cuts_and_three_marks() {
     let tree = level(q(12), squares, up(q(24), strips, waste()));
     let sheet = Size::new(q(32), q(32));
     let pattern = Pattern { sheet, tree, copies: 1 };
-    let found = tidy(std::slice::from_ref(&pattern), &[true; 3], &TRIMMER, None, TIDY_BUDGET);
+    let found =
+        tidy(std::slice::from_ref(&pattern), &[true; 3], &TRIMMER, None, TIDY_BUDGET);
     let better = Pattern { tree: found.trees[0].clone(), ..pattern.clone() };
     assert_eq!(kept(&better), kept(&pattern));
     assert_eq!(better.tree.cuts(), 5);

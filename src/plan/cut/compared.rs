@@ -4,7 +4,9 @@ use crate::diag::{Diagnostic, rules};
 use crate::geom::Size;
 use crate::plan::cut::alike::toil;
 use crate::plan::cut::ties::Ties;
-use crate::plan::cut::{Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, called, own_way};
+use crate::plan::cut::{
+    Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, called, own_way,
+};
 use crate::project::{OwnCutting, Project, Trimmer};
 
 /// The plan with her cuts in her order; `None` if they don't add up.

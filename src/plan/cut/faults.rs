@@ -99,11 +99,12 @@ pub(crate) fn takes_more_sheets(
     let message = format!(
         "with `{name}` at its place it takes {takes} sheets; lying anywhere, {anywhere} would do"
     );
-    Diagnostic::new(&rules::REGION_TAKES_MORE_SHEETS, site, message)
-        .help(match once_on_each {
+    Diagnostic::new(&rules::REGION_TAKES_MORE_SHEETS, site, message).help(
+        match once_on_each {
             true => "each sheet has the place once; leave `region` out if any will do",
             false => "move the place towards a corner, or leave `region` out",
-        })
+        },
+    )
 }
 
 /// The parts of one kit don't lie on one sheet, so sheets can't be cut alike.

@@ -94,13 +94,7 @@ pub(super) static REGION: Group = Group {
             "How far the piece lies from the left edge of the sheet, first face up.",
             "2 in",
         ),
-        key(
-            "top",
-            Takes::Length,
-            "needed",
-            "How far it lies from the top edge.",
-            "1 in",
-        ),
+        key("top", Takes::Length, "needed", "How far it lies from the top edge.", "1 in"),
     ],
 };
 
