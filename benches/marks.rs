@@ -99,7 +99,7 @@ impl Kit {
 
     fn tidied(&self, mut plan: Vec<Pattern>) -> Vec<Pattern> {
         let free: Vec<bool> = self.kinds.iter().map(|it| it.free).collect();
-        let tidied = tidy(&plan, &free, &TRIMMER, TIDY_BUDGET);
+        let tidied = tidy(&plan, &free, &TRIMMER, None, TIDY_BUDGET);
         for (pattern, tree) in plan.iter_mut().zip(tidied.trees) {
             pattern.tree = tree;
         }

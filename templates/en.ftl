@@ -409,6 +409,7 @@ cutting-marks = { $marks ->
        *[no] .
     }
 }
+cutting-edges = Top, bottom, left and right are those of the pattern, however the paper lies in the trimmer.
 # What takes up the difference if a sheet is not quite as large as it should be.
 slack = { $plans ->
     [one] { $sheets ->
@@ -423,6 +424,7 @@ slack = { $plans ->
     [one] gets the difference.
    *[other] get the difference.
 }
+slack-many = A piece that is to be measured at the end gets what its sheet is short or over.
 slack-part = { $all ->
     [yes] { $count ->
         [one] the { $name }
@@ -481,39 +483,79 @@ line-up = { $moves ->
     [2] cut twice, lining up again.
    *[other] cut { $times } times, lining up each time.
 }
-off-part = { $count ->
-    [one] The { $name } comes off{ $total ->
+# `mixed`: what comes off at this mark is of several sorts.
+off-part = { $mixed ->
+    [yes] { $count ->
+        [one] One of the parts that come off is the { $name }
+       *[other] { $count } of the parts that come off are the { $name }
+    }{ $total ->
         [one] .
        *[other] , { $total } in all.
     }
-   *[other] Each time the { $name } comes off, { $total } in all.
+   *[no] { $count ->
+        [one] The { $name } comes off{ $total ->
+            [one] .
+           *[other] , { $total } in all.
+        }
+       *[other] Each time the { $name } comes off, { $total } in all.
+    }
 }
 off-aside = { $count ->
-    [one] Lay what comes off, { $size }, aside for step { $step }.
-   *[other] Lay the { $count } parts that come off, { $size } each, aside for step { $step }.
+    [one] Lay { $mixed ->
+        [yes] one of the parts that come off
+       *[no] what comes off
+    }, { $size }, aside for step { $step }.
+   *[other] Lay { $mixed ->
+        [yes] { $count } of the parts that come off
+       *[no] the { $count } parts that come off
+    }, { $size } each, aside for step { $step }.
 }
 off-in-hand = { $count ->
-    [one] Keep what comes off, { $size }, in hand.
-   *[other] Keep the { $count } parts that come off, { $size } each, in hand.
+    [one] Keep { $mixed ->
+        [yes] one of the parts that come off
+       *[no] what comes off
+    }, { $size }, in hand.
+   *[other] Keep { $mixed ->
+        [yes] { $count } of the parts that come off
+       *[no] the { $count } parts that come off
+    }, { $size } each, in hand.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Keep what comes off, { $size }, as an offcut.
-       *[other] Keep the { $count } parts that come off, { $size } each, as offcuts.
+        [one] Keep { $mixed ->
+            [yes] one of the parts that come off
+           *[no] what comes off
+        }, { $size }, as an offcut.
+       *[other] Keep { $mixed ->
+            [yes] { $count } of the parts that come off
+           *[no] the { $count } parts that come off
+        }, { $size } each, as offcuts.
     }
    *[no] { $count ->
-        [one] What comes off, { $size }, goes to the scraps.
-       *[other] The { $count } parts that come off, { $size } each, go to the scraps.
+        [one] { $mixed ->
+            [yes] One of the parts that come off
+           *[no] What comes off
+        }, { $size }, goes to the scraps.
+       *[other] { $mixed ->
+            [yes] { $count } of the parts that come off
+           *[no] The { $count } parts that come off
+        }, { $size } each, go to the scraps.
     }
 }
 off-waste = { $count ->
-    [one] What comes off, { $size }, is waste.
-   *[other] The { $count } parts that come off, { $size } each, are waste.
+    [one] { $mixed ->
+        [yes] One of the parts that come off
+       *[no] What comes off
+    }, { $size }, is waste.
+   *[other] { $mixed ->
+        [yes] { $count } of the parts that come off
+       *[no] The { $count } parts that come off
+    }, { $size } each, are waste.
 }
 stays-part = { $also ->
-    [yes] What stays is { $total ->
-        [one] one more.
-       *[other] { $total } more.
+    [yes] { $total ->
+        [one] What stays is one more { $name }.
+       *[other] What stays makes { $total } more of the { $name }.
     }
    *[no] What stays is the { $name }{ $total ->
         [one] .

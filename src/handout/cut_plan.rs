@@ -130,8 +130,7 @@ fn own_way(w: &Writer<'_>, own: OwnCompared) -> Text {
 fn every_sheet_alike(w: &Writer<'_>, it: Alike) -> Text {
     let more = it.alike.sheets.saturating_sub(it.fewest.sheets);
     if it.chosen {
-        let kits =
-            [("kits", it.kits_per_sheet.into()), ("over", it.left_over.into())];
+        let kits = [("kits", it.kits_per_sheet.into()), ("over", it.left_over.into())];
         let chosen = w.tell("alike-chosen", &kits);
         let price = price(it.alike.sheets, it.alike.marks, it.fewest);
         let steps =

@@ -13,6 +13,9 @@ use crate::project::{FaceId, ToolKind, Trimmer};
 /// The drawings of the first paper share this scale, those of the next the next.
 const STEPS: u32 = 10;
 
+/// Of more plans than this it is not said one by one what gets the difference.
+const MOST_SLACK: usize = 2;
+
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let mine = w.plan.cuts.iter().filter(|it| w.is_mine(Act::CutPaper(it.paper)));
     mine.flat_map(|cut| section(w, wanted, cut)).collect()
@@ -76,6 +79,9 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
         _ if several => all.push(w.tell("cutting-each", &[])),
         _ => {}
     }
+    if sheets::directed(w, cut) {
+        all.push(w.tell("cutting-edges", &[]));
+    }
     all.extend(slack(w, cut));
     sentences(all)
 }
@@ -85,7 +91,11 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
 fn slack(w: &Writer<'_>, cut: &PaperCut) -> Vec<Text> {
     let mut all = Vec::new();
     let plans = count(cut.patterns.len() as u64);
-    for it in cut::slack(cut) {
+    let found = cut::slack(cut);
+    if found.len() > MOST_SLACK {
+        return vec![w.tell("slack-many", &[])];
+    }
+    for it in found {
         let sheets = cut.patterns.get(it.pattern).map_or(1, |it| it.copies);
         for (way, rows) in [("width", &it.in_width), ("height", &it.in_height)] {
             let parts = rows.iter().filter_map(|row| {
@@ -131,6 +141,7 @@ fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
         ("count", count(step.parts_in_hand()).into()),
     ];
     all.push(w.tell("line-up", &values));
+    let mixed = step.off.iter().any(|it| it.1 != step.off[0].1);
     let mut done: Vec<(Size, Becomes)> = Vec::new();
     for (rect, becomes) in &step.off {
         let this = (rect.size, *becomes);
@@ -138,7 +149,7 @@ fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             continue;
         }
         let alike = step.off.iter().filter(|it| (it.0.size, it.1) == this).count();
-        all.push(comes_off(w, cut, at, this, alike));
+        all.push(comes_off(w, cut, at, this, (alike, mixed)));
         done.push(this);
     }
     all.push(stays(w, cut, at));
@@ -228,19 +239,21 @@ fn edge(w: &Writer<'_>, cut: &PaperCut, step: &cut::Step) -> String {
     w.say("edge-by-length", &[("which", which.into()), ("length", length.into())])
 }
 
-/// What becomes of what comes off.
+/// What becomes of what comes off: so many alike, perhaps mixed with others.
 fn comes_off(
     w: &Writer<'_>,
     cut: &PaperCut,
     at: usize,
     off: (Size, Becomes),
-    alike: usize,
+    (alike, mixed): (usize, bool),
 ) -> Text {
     let step = &cut.schedule.steps[at];
     let total = count(step.parts_in_hand().saturating_mul(alike as u64));
     let alike = count(alike as u64);
     let size = w.words.size(off.0);
-    let values = [("count", alike.into()), ("size", size.clone().into())];
+    let mixed = if mixed { "yes" } else { "no" };
+    let values =
+        [("count", alike.into()), ("size", size.clone().into()), ("mixed", mixed.into())];
     match off.1 {
         Becomes::Part(part) => {
             let Some(part) = cut.parts.get(part) else { return Text::new() };
@@ -248,20 +261,29 @@ fn comes_off(
                 ("count", alike.into()),
                 ("total", total.into()),
                 ("name", w.part_named(part).into()),
+                ("mixed", mixed.into()),
             ];
             w.tell("off-part", &values)
         }
         Becomes::Aside(aside) => {
             let step = used_in(cut, aside, at);
-            let values =
-                [("count", alike.into()), ("size", size.into()), ("step", step.into())];
+            let values = [
+                ("count", alike.into()),
+                ("size", size.into()),
+                ("step", step.into()),
+                ("mixed", mixed.into()),
+            ];
             w.tell("off-aside", &values)
         }
         Becomes::InHand => w.tell("off-in-hand", &values),
         Becomes::Keep => {
             let large = if sheets::is_large(off.0) { "yes" } else { "no" };
-            let values =
-                [("count", alike.into()), ("size", size.into()), ("large", large.into())];
+            let values = [
+                ("count", alike.into()),
+                ("size", size.into()),
+                ("large", large.into()),
+                ("mixed", mixed.into()),
+            ];
             w.tell("off-keep", &values)
         }
         Becomes::Waste => w.tell("off-waste", &values),

@@ -84,3 +84,15 @@ fn the_key_and_the_option_ask_for_the_same() {
     let by_key = Project { sheets_alike: true, ..set(5) };
     assert_eq!(cut(&by_key, false), by_option);
 }
+
+#[test]
+fn a_paper_may_ask_for_it_or_be_left_out() {
+    let by_option = cut(&set(5), true);
+    let mut by_paper = set(5);
+    by_paper.papers[0].sheets_alike = Some(true);
+    assert_eq!(cut(&by_paper, false), by_option);
+    let mut not_this = Project { sheets_alike: true, ..set(5) };
+    not_this.papers[0].sheets_alike = Some(false);
+    assert_eq!(cut(&not_this, false), cut(&set(5), false));
+    assert_eq!(cut(&not_this, true), by_option, "the option has the last word");
+}

@@ -5,7 +5,7 @@ use leafwright::plan::cut::{
     Kept, KeptFault, KeptPaper, KeptPart, Leaf, Part, PartOf, Pattern, Tree, Turning,
 };
 use leafwright::plan::{Plan, PlanOptions, plan};
-use leafwright::project::{PaperId, Piece, PieceId, Project, Spares};
+use leafwright::project::*;
 use leafwright::source::Site;
 
 use crate::hand_made::{self, piece, size};
@@ -273,6 +273,9 @@ fn a_wasteful_plan_is_followed_but_not_called_the_best() {
     assert_eq!(notes, Vec::<String>::new());
     assert_eq!(plan.cuts[1].patterns[0].copies, 4);
     assert!(!plan.cuts[1].proven);
+    let fewest = plan.cuts[1].fewest.expect("fewer sheets would do");
+    assert_eq!((fewest.sheets, fewest.marks), (1, first.cuts[1].schedule.marks));
+    assert_eq!(plan.cuts[0].fewest, None);
     assert!(plan.cuts[0].proven, "the other paper is cut as well as can be");
 }
 
@@ -333,4 +336,25 @@ fn a_file_that_is_damaged_anywhere_is_told_and_never_breaks_anything() {
         assert!(outcome.value.is_some());
         assert!(!broken || !outcome.notes.is_empty(), "{damaged}");
     }
+}
+
+#[test]
+fn a_plan_that_the_trimmer_can_no_longer_cut_is_made_anew() {
+    let project = set(1);
+    let (first, _) = planned(&project, None, false);
+    let kept = Kept::new(&project, &first.cuts);
+    let mut shorter = project.clone();
+    let trimmer = Trimmer {
+        longest_cut: Some(s(180)),
+        sheets_at_once: 1,
+        marks: s(1),
+        narrowest: s(4),
+        kind: TrimmerKind::Sliding,
+    };
+    shorter.tools = vec![hand_made::tool("trimmer", ToolKind::Trimmer(trimmer))];
+    let outcome =
+        plan(&shorter, &PlanOptions { kept: Some(Ok(kept)), ..PlanOptions::default() });
+    let said: Vec<&str> = outcome.notes.iter().map(|it| it.message.as_str()).collect();
+    let expected = "the kept plan has a cut of 12 in; the trimmer's longest is 11 1/4 in";
+    assert!(said.contains(&expected), "{said:#?}");
 }

@@ -103,6 +103,10 @@ fn around(group: &str, key: &Key) -> String {
         "made" => within("bases", "  mist: {format: a6, made: {KEY}}\n"),
         "tool" => within("tools", &format!("  mist: {{{kind}KEY}}\n")),
         "piece" => within("pieces", "  mist: {KEY}\n"),
+        "next to" | "region" => within(
+            "pieces",
+            &format!("  mist: {{of: meadow, size: 5 1/2 x 2 in, {group}: {{KEY}}}}\n"),
+        ),
         "around" => within("pieces", "  mist: {of: oat, size: {KEY}}\n"),
         "late cut" => format!("{STOCK}late cuts: [{{KEY}}]\n"),
         "part" => format!(

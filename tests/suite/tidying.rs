@@ -49,7 +49,8 @@ fn a_careless_tree_becomes_five_cuts_and_three_marks() {
     let tree = level(q(12), squares, up(q(24), strips, waste()));
     let sheet = Size::new(q(32), q(32));
     let pattern = Pattern { sheet, tree, copies: 1 };
-    let found = tidy(std::slice::from_ref(&pattern), &[true; 3], &TRIMMER, TIDY_BUDGET);
+    let found =
+        tidy(std::slice::from_ref(&pattern), &[true; 3], &TRIMMER, None, TIDY_BUDGET);
     let better = Pattern { tree: found.trees[0].clone(), ..pattern.clone() };
     assert_eq!(kept(&better), kept(&pattern));
     assert_eq!(better.tree.cuts(), 5);
@@ -67,7 +68,7 @@ fn tidying_keeps_every_part_and_never_adds_a_mark() {
             .map(|it| Pattern { sheet: it.size, tree: to_tree(it), copies: 1 })
             .collect();
         let free: Vec<bool> = (0..9).map(|it| it % 2 == 0).collect();
-        let found = tidy(&patterns, &free, &TRIMMER, 40_000);
+        let found = tidy(&patterns, &free, &TRIMMER, None, 40_000);
         let better: Vec<Pattern> = patterns
             .iter()
             .zip(&found.trees)
@@ -88,11 +89,47 @@ fn tidying_keeps_every_part_and_never_adds_a_mark() {
         saved += before.marks - after.marks;
         assert_eq!(
             found,
-            tidy(&patterns, &free, &TRIMMER, 40_000),
+            tidy(&patterns, &free, &TRIMMER, None, 40_000),
             "the same every time"
         );
     }
     assert!(saved > 0, "tidying gains nothing");
+}
+
+/// The most runs of cuts in one direction that lead to a part; a last cut that frees
+/// one part from what is left over is not counted.
+fn stages(tree: &Tree, last: Option<Axis>, runs: u32) -> u32 {
+    let Tree::Cut(cut) = tree else { return runs };
+    let now = runs + u32::from(last != Some(cut.axis));
+    let left = |it: &Tree| matches!(it, Tree::Leaf(Leaf::Waste | Leaf::Keep));
+    let part = |it: &Tree| matches!(it, Tree::Leaf(Leaf::Part { .. }));
+    let (one, other) = (&cut.first, &cut.second);
+    if (part(one) && left(other)) || (left(one) && part(other)) {
+        return runs;
+    }
+    stages(one, Some(cut.axis), now).max(stages(other, Some(cut.axis), now))
+}
+
+#[test]
+fn tidying_keeps_to_the_stages_that_are_allowed() {
+    let mut random = Random::new(15);
+    let (mut deeper, mut tried) = (0, 0);
+    for _ in 0..120 {
+        let sheets = sheets(&mut random, 1, 6, 2);
+        let tree = to_tree(&sheets[0]);
+        let pattern = Pattern { sheet: sheets[0].size, tree, copies: 1 };
+        if stages(&pattern.tree, None, 0) > 2 {
+            continue;
+        }
+        tried += 1;
+        let free = [true; 9];
+        let one = std::slice::from_ref(&pattern);
+        let held = tidy(one, &free, &TRIMMER, Some(2), 40_000);
+        assert!(stages(&held.trees[0], None, 0) <= 2, "{:?}", held.trees[0]);
+        let loose = tidy(one, &free, &TRIMMER, None, 40_000);
+        deeper += u32::from(stages(&loose.trees[0], None, 0) > 2);
+    }
+    assert!(tried > 20 && deeper > 0, "{tried} tried, {deeper} would be deeper");
 }
 
 #[test]
@@ -108,7 +145,7 @@ fn a_chain_of_ten_thousand_cuts_is_tidied_within_its_budget() {
         tree = Tree::cut(axis, l(1 + idx % 7), Tree::part(1), tree);
     }
     let pattern = Pattern { sheet: Size::new(width, height), tree, copies: 1 };
-    let found = tidy(std::slice::from_ref(&pattern), &[true; 2], &TRIMMER, 500_000);
+    let found = tidy(std::slice::from_ref(&pattern), &[true; 2], &TRIMMER, None, 500_000);
     let better = Pattern { tree: found.trees[0].clone(), ..pattern.clone() };
     assert_eq!(kept(&better), kept(&pattern));
 }

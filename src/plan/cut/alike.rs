@@ -87,11 +87,7 @@ fn most_kits_on_a_sheet(bench: &Bench, sheet: &StockSheet, fewest: u32) -> Optio
     None
 }
 
-fn on_one_sheet(
-    bench: &Bench,
-    sheet: &StockSheet,
-    each: u32,
-) -> Option<(Pattern, u64)> {
+fn on_one_sheet(bench: &Bench, sheet: &StockSheet, each: u32) -> Option<(Pattern, u64)> {
     let parts = parts_of(&bench.parts, each);
     let found = look(bench, &parts, &[*sheet], bench.budget / SHARE);
     match found.patterns.as_slice() {

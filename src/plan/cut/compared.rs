@@ -4,7 +4,9 @@ use crate::diag::{Diagnostic, rules};
 use crate::geom::Size;
 use crate::plan::cut::alike::toil;
 use crate::plan::cut::ties::Ties;
-use crate::plan::cut::{Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, called, own_way};
+use crate::plan::cut::{
+    Leaf, Offcut, OwnCompared, PaperCut, Pattern, Tree, called, own_way,
+};
 use crate::project::{OwnCutting, Project, Trimmer};
 
 /// The plan with her cuts in her order; `None` if they don't add up.
@@ -28,7 +30,10 @@ pub(crate) fn beside_the_best(
         let name = called(project, best.parts[part].of);
         let message = format!("these steps don't cut `{name}` where it is to lie");
         let note = Diagnostic::new(&rules::OWN_PIECE_OUT_OF_PLACE, own.site, message);
-        notes.push(note.label(best.parts[part].site, "the piece"));
+        notes.push(
+            note.label(best.parts[part].site, "the piece")
+                .help("change the steps, or leave `next to` or `region` out there"),
+        );
         return None;
     }
     let compared = OwnCompared {

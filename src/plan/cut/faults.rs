@@ -80,24 +80,31 @@ pub(crate) fn not_enough(paper: &Paper) -> Diagnostic {
 }
 
 /// A part can't be cut free at its place on the sheet.
-pub(crate) fn not_in_its_place(name: &str, site: Site) -> Diagnostic {
-    let message = format!("no plan was found that cuts `{name}` at its place");
+pub(crate) fn not_in_its_place(name: &str, count: u32, site: Site) -> Diagnostic {
+    let message = format!(
+        "no plan was found that cuts {count} x `{name}`, each at its place on a sheet"
+    );
     Diagnostic::new(&rules::REGION_NOT_REACHED, site, message)
         .help("take a longer trimmer or more sheets, or leave `region` out")
 }
 
-/// A part at its place takes more sheets than it would anywhere else.
+/// A part at its place takes more sheets than it would anywhere else: so many, and
+/// so many. Perhaps only because each sheet has the place once.
 pub(crate) fn takes_more_sheets(
     name: &str,
     site: Site,
-    takes: u32,
-    anywhere: u32,
+    (takes, anywhere): (u32, u32),
+    once_on_each: bool,
 ) -> Diagnostic {
     let message = format!(
         "with `{name}` at its place it takes {takes} sheets; lying anywhere, {anywhere} would do"
     );
-    Diagnostic::new(&rules::REGION_TAKES_MORE_SHEETS, site, message)
-        .help("move the place towards a corner, or leave `region` out")
+    Diagnostic::new(&rules::REGION_TAKES_MORE_SHEETS, site, message).help(
+        match once_on_each {
+            true => "each sheet has the place once; leave `region` out if any will do",
+            false => "move the place towards a corner, or leave `region` out",
+        },
+    )
 }
 
 /// The parts of one kit don't lie on one sheet, so sheets can't be cut alike.

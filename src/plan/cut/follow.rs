@@ -9,8 +9,7 @@ use crate::plan::cut::look::look;
 use crate::plan::cut::paper::{Bench, Known, Wishes, carry_out, limits, trimmer};
 use crate::plan::cut::ties::Ties;
 use crate::plan::cut::{
-    Alike, Kept, KeptFault, Leaf, PaperCut, Part, Pattern, ReplayFault, called,
-    schedule,
+    Alike, Kept, KeptFault, Leaf, PaperCut, Part, Pattern, ReplayFault, called, schedule,
 };
 use crate::plan::uses::Kits;
 use crate::project::{PaperId, Project, Stock, StockSheet};

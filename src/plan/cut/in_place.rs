@@ -27,8 +27,7 @@ pub(crate) fn look(
     budget: u64,
 ) -> Found {
     let sheets_with_it = whole[place.part].count;
-    let anywhere =
-        solve(&bench.problem(sheets, kinds(whole).kinds, budget / 4));
+    let anywhere = solve(&bench.problem(sheets, kinds(whole).kinds, budget / 4));
     let bound = if anywhere.bound.sheets < sheets_with_it {
         // Each sheet has the place once.
         Bound { sheets: sheets_with_it, how: How::Pairs }
@@ -41,7 +40,6 @@ pub(crate) fn look(
     let job = Around {
         kinds: merged.kinds.clone(),
         kind_in_place: merged.kinds.len(),
-        rect: place.rect,
         sheets_with_it,
         stock: sheets,
         limits: Limits { budget: budget / 32, ..limits(&bench.trimmer, budget) },
@@ -58,7 +56,8 @@ pub(crate) fn look(
         }
         for frame in frames(sheet.size, place.rect, job.limits.longest_cut) {
             let Some(patterns) = job.plan(index, &frame, &mut spent) else { continue };
-            let count = patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.copies));
+            let count =
+                patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.copies));
             let kept = largest_kept(&patterns).map_or(0, |(_, size)| size.area());
             let cuts = patterns.iter().map(|it| it.tree.cuts()).sum();
             let rank = (count, std::cmp::Reverse(kept), cuts);
@@ -88,7 +87,6 @@ struct Around<'a> {
     kinds: Vec<Kind>,
     /// What trees call the part in its place.
     kind_in_place: usize,
-    rect: Rect,
     sheets_with_it: u32,
     stock: &'a [StockSheet],
     limits: Limits,

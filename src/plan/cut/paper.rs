@@ -113,7 +113,8 @@ pub(crate) fn cut_paper(
         notes.push(match place {
             Some(place) if found.anywhere.is_some_and(|it| it > 0) => {
                 let name = bench.ties.called(project, &bench.parts, place.part);
-                not_in_its_place(&name, place.site)
+                let count = bench.ties.whole(&bench.parts)[place.part].count;
+                not_in_its_place(&name, count, place.site)
             }
             _ => not_enough(described),
         });
@@ -124,7 +125,8 @@ pub(crate) fn cut_paper(
         && anywhere < takes
     {
         let name = bench.ties.called(project, &bench.parts, place.part);
-        notes.push(takes_more_sheets(&name, place.site, takes, anywhere));
+        let once = found.patterns.iter().all(|it| holds(it, place.part));
+        notes.push(takes_more_sheets(&name, place.site, (takes, anywhere), once));
     }
 
     // Choose the cuts that take the fewest marks, and put them in order.
@@ -146,6 +148,12 @@ pub(crate) fn cut_paper(
         }
         Err(fault) => held(project, paper, Err(fault), notes),
     }
+}
+
+/// Whether a part lies on the sheets of a pattern.
+fn holds(pattern: &Pattern, part: usize) -> bool {
+    let mut leaves = pattern.tree.placements(pattern.sheet).into_iter();
+    leaves.any(|it| matches!(it.leaf, Leaf::Part { part: other, .. } if other == part))
 }
 
 /// A plan that was carried out; one that does not hold is never printed.
@@ -204,7 +212,7 @@ impl Bench {
         let free: Vec<bool> =
             whole.iter().map(|part| part.turning == Turning::Free).collect();
         let budget = TIDY_BUDGET.min(self.budget);
-        let tidied = tidy(&patterns, &free, &self.trimmer, budget);
+        let tidied = tidy(&patterns, &free, &self.trimmer, None, budget);
         for (pattern, tree) in patterns.iter_mut().zip(tidied.trees) {
             let tree = tree.without_useless_cuts();
             pattern.tree = self.ties.taken_apart(&tree, &parts);

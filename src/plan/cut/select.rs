@@ -37,14 +37,19 @@ pub struct Tidied {
 /// turns of the paper.
 ///
 /// `free` says for each part whether it may be turned by a quarter. Every pattern
-/// keeps its parts and its offcuts in number and size.
+/// keeps its parts and its offcuts in number and size. Where at most so many
+/// `stages` are allowed (see [`Limits`](crate::plan::cut::Limits)), no sheet is cut
+/// in more of them than it was.
 pub fn tidy(
     patterns: &[Pattern],
     free: &[bool],
     trimmer: &Trimmer,
+    stages: Option<u8>,
     budget: u64,
 ) -> Tidied {
     let mut work = Work::new(patterns, free, trimmer, budget);
+    work.stages = stages;
+    work.best.too_deep = work.too_deep(&work.patterns);
     let given = work.patterns.clone();
     // Each round looks for something else; when none of them gains, all is done.
     let rounds = TASTES.len();
@@ -63,15 +68,36 @@ pub fn tidy(
     let marks = |of: &[Pattern], spent: &mut u64| marks_needed(of, trimmer, spent);
     let (before, after) =
         (marks(&given, &mut work.spent), marks(&work.patterns, &mut work.spent));
-    let chosen = if after <= before { work.patterns } else { given };
+    let deeper = work.too_deep(&work.patterns) > work.too_deep(&given);
+    let chosen = if after <= before && !deeper { work.patterns } else { given };
     let trees = chosen.into_iter().map(|it| it.tree).collect();
     Tidied { trees, spent: work.spent }
+}
+
+/// Cuts of a tree that come after more than so many runs in one direction; a last
+/// cut that only frees a part from what is left over is not counted.
+fn cuts_beyond(tree: &Tree, most: u32) -> usize {
+    let part = |it: &Tree| matches!(it, Tree::Leaf(Leaf::Part { .. }));
+    let left = |it: &Tree| matches!(it, Tree::Leaf(Leaf::Waste | Leaf::Keep));
+    let mut beyond = 0;
+    let mut open = vec![(tree, 0, None)];
+    while let Some((tree, runs, last)) = open.pop() {
+        let Tree::Cut(cut) = tree else { continue };
+        let runs = runs + u32::from(last != Some(cut.axis));
+        let (first, second) = (&cut.first, &cut.second);
+        let frees = (part(first) && left(second)) || (left(first) && part(second));
+        beyond += usize::from(most < runs && !frees);
+        open.push((first, runs, Some(cut.axis)));
+        open.push((second, runs, Some(cut.axis)));
+    }
+    beyond
 }
 
 struct Work<'a> {
     patterns: Vec<Pattern>,
     free: &'a [bool],
     trimmer: &'a Trimmer,
+    stages: Option<u8>,
     best: Effort,
     budget: u64,
     spent: u64,
@@ -101,7 +127,14 @@ impl<'a> Work<'a> {
         let mut spent = 0;
         let best = effort(&patterns, trimmer, None, &mut spent)
             .expect("without a limit there is an answer");
-        Self { patterns, free, trimmer, best, budget, spent }
+        Self { patterns, free, trimmer, stages: None, best, budget, spent }
+    }
+
+    /// Cuts that lie deeper than the stages allow.
+    fn too_deep(&self, patterns: &[Pattern]) -> usize {
+        let most = self.stages.map(|most| u32::from(most).max(2));
+        let deep = |most| patterns.iter().map(|it| cuts_beyond(&it.tree, most)).sum();
+        most.map_or(0, deep)
     }
 
     /// Tries every region of a pattern, larger ones first.
@@ -125,13 +158,14 @@ impl<'a> Work<'a> {
                 // Once more through the plates, to gather the waste.
                 let tree = Flat::new(&tree, sheet).tree(None);
                 let old = std::mem::replace(&mut self.patterns[pattern].tree, tree);
+                let too_deep = self.too_deep(&self.patterns);
                 let found = effort(
                     &self.patterns,
                     self.trimmer,
                     Some(self.best),
                     &mut self.spent,
                 );
-                match found {
+                match found.map(|found| found.of_depth(too_deep)) {
                     Some(found) if found < self.best => {
                         self.best = found;
                         better = Some(());

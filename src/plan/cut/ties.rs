@@ -52,7 +52,8 @@ impl Ties {
         notes: &mut Vec<Diagnostic>,
     ) -> Self {
         let mut ties = Self { n_parts: parts.len(), ..Self::default() };
-        let part_of = |id: PieceId| parts.iter().position(|it| it.of == PartOf::Piece(id));
+        let part_of =
+            |id: PieceId| parts.iter().position(|it| it.of == PartOf::Piece(id));
         let mut after: Vec<Option<(usize, NextTo)>> = vec![None; parts.len()];
         let mut has_before = vec![false; parts.len()];
         for (index, piece) in project.pieces.iter().enumerate() {
@@ -120,8 +121,14 @@ impl Ties {
     }
 
     /// What a whole part is called in messages.
-    pub(crate) fn called(&self, project: &Project, parts: &[Part], whole: usize) -> String {
-        let names = match whole.checked_sub(self.n_parts).and_then(|it| self.rows.get(it)) {
+    pub(crate) fn called(
+        &self,
+        project: &Project,
+        parts: &[Part],
+        whole: usize,
+    ) -> String {
+        let names = match whole.checked_sub(self.n_parts).and_then(|it| self.rows.get(it))
+        {
             Some(row) => row.parts.clone(),
             None => vec![whole],
         };

@@ -66,6 +66,7 @@ pub(super) static PIECE: Group = Group {
             "Where on the sheet it lies, to show one place of the pattern.",
             "{left: 2 in, top: 1 in}",
         ),
+        PRINTED,
     ],
 };
 
@@ -95,14 +96,7 @@ pub(super) static REGION: Group = Group {
             "How far the piece lies from the left edge of the sheet, first face up.",
             "2 in",
         ),
-        key(
-            "top",
-            Takes::Length,
-            "needed",
-            "How far it lies from the top edge.",
-            "1 in",
-        ),
-        PRINTED,
+        key("top", Takes::Length, "needed", "How far it lies from the top edge.", "1 in"),
     ],
 };
 

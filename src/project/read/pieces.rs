@@ -69,8 +69,7 @@ fn raw<'n>(desk: &mut Desk<'_>, entry: &'n Entry, draft: &Draft) -> Raw<'n> {
         || matches!(size, Some(None));
     let spare = keys.get("spare").and_then(|node| desk.count(node, 0, 10_000));
     let count = keys.get("count").and_then(|node| desk.count(node, 1, 10_000));
-    let next_to =
-        keys.get("next to").and_then(|node| places::next_to(desk, node, draft));
+    let next_to = keys.get("next to").and_then(|node| places::next_to(desk, node, draft));
     let region = keys.get("region").and_then(|node| places::region(desk, node));
     Raw {
         entry,

@@ -17,11 +17,7 @@ const SIDES: [(&str, Side); 4] = [
 ];
 
 /// Reads the piece that a piece lies next to.
-pub(crate) fn next_to(
-    desk: &mut Desk<'_>,
-    node: &Node,
-    draft: &Draft,
-) -> Option<NextTo> {
+pub(crate) fn next_to(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<NextTo> {
     let keys = desk.open(node, node.site, "next to");
     let piece =
         desk.need(&keys, "piece").and_then(|it| desk.resolve(it, &draft.piece_names));
@@ -90,14 +86,16 @@ fn neighbours_fit(desk: &mut Desk<'_>, draft: &Draft) {
         }
         if piece.of != other.of {
             let paper = |it: &Piece| {
-                at(&draft.papers, it.of.0).map_or_else(String::new, |it| quote(&it.name.words))
+                at(&draft.papers, it.of.0)
+                    .map_or_else(String::new, |it| quote(&it.name.words))
             };
             let message = format!(
                 "{name} is cut from {}, and {of} from {}",
                 paper(piece),
                 paper(other)
             );
-            let note = Diagnostic::new(&rules::NEIGHBOUR_OF_OTHER_PAPER, next.site, message);
+            let note =
+                Diagnostic::new(&rules::NEIGHBOUR_OF_OTHER_PAPER, next.site, message);
             desk.note(note.help("a pattern can only run on within one sheet"));
             continue;
         }
@@ -126,8 +124,9 @@ fn neighbours_fit(desk: &mut Desk<'_>, draft: &Draft) {
             .into_iter()
             .find_map(|it| way[it].filter(|it| between(it.side) != axis));
         if let Some(first) = turns {
-            let message =
-                format!("{name} and {of} would be part of a row that goes round a corner");
+            let message = format!(
+                "{name} and {of} would be part of a row that goes round a corner"
+            );
             desk.note(
                 Diagnostic::new(&rules::NEIGHBOURS_ROUND_A_CORNER, next.site, message)
                     .label(first.site, "here the row runs the other way")
@@ -215,7 +214,9 @@ fn one_place_on_a_sheet(desk: &mut Desk<'_>, draft: &Draft) {
         desk.note(
             Diagnostic::new(&rules::REGION_ASKED_TWICE, region.site, message)
                 .label(site, "first here")
-                .help("describe the paper a second time under another name for one of them"),
+                .help(
+                    "describe the paper a second time under another name for one of them",
+                ),
         );
     }
 }

@@ -31,6 +31,8 @@ pub fn schedule(patterns: &[Pattern], trimmer: &Trimmer) -> Schedule {
 /// How much work a set of trees is; the less, the better, from the first on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Effort {
+    /// Cuts beyond the stages that are allowed; only who chooses trees knows these.
+    pub(super) too_deep: usize,
     /// Plates that are longer than the trimmer cuts.
     too_long: usize,
     /// Settings of the mark, as a narrow search finds them.
@@ -41,6 +43,13 @@ pub(super) struct Effort {
     turns: usize,
     /// Plates that are hard to hold.
     hard: usize,
+}
+
+impl Effort {
+    /// The same with so many cuts beyond the stages that are allowed.
+    pub(super) fn of_depth(self, too_deep: usize) -> Self {
+        Self { too_deep, ..self }
+    }
 }
 
 /// How much work it is to cut patterns; `None` if it is surely not less than
@@ -56,6 +65,7 @@ pub(super) fn effort(
         trimmer.longest_cut.is_some_and(|longest| it.size.along(it.axis) > longest)
     };
     let mut effort = Effort {
+        too_deep: 0,
         too_long: forest.plates.iter().filter(long).count(),
         marks: marks::at_least(&forest),
         cuts: patterns.iter().map(|it| it.tree.cuts()).sum(),
