@@ -694,3 +694,19 @@ envelope-post = { $raised ->
 check-title = Is this printed at true size?
 check-text = These bars are { $inches } and { $millimetres } long. If yours are not, print again at 100{ "\u00A0" }%.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.
+
+
+## Sheets at true size
+
+true-size-title = Sheets at true size
+true-size-text = Print these pages at 100{ "\u00A0" }% and measure the check bars first. Lay a sheet on its drawing to see where each piece comes from before you cut.
+true-size-caption = { $paper }, { $size }{ $plans ->
+    [one] .
+   *[other] , plan { $plan }.
+}
+true-size-alt = { $paper }, { $size }{ $plans ->
+    [one] { "" }
+   *[other] , plan { $plan }
+}, with the outline of every piece at true size.
+true-size-part = Part { $part } of { $parts }
+true-size-joined = Cut one part along the dashed line, lay it on its neighbour so that the crosses meet, and tape it down.

@@ -9,6 +9,7 @@ use crate::diag::Diagnostic;
 use crate::geom::Unit;
 use crate::handout::{self, Template};
 use crate::layout::{self, PageSetup, PageSize, Press};
+use crate::page;
 use crate::pdf::{self, Flavour, PdfInfo};
 use crate::project::Reader;
 use crate::words::Units;
@@ -24,22 +25,35 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
         UnitsName::Mm => Units::Only(Unit::Mm),
         UnitsName::Both => Units::Both(project.unit),
     });
-    let document = handout::write(&project, &plan, &template, handout::Options { units });
-    let setup = PageSetup {
-        size: asked
-            .page
-            .map_or_else(|| usual_page(&template, project.unit), PageSize::from),
-        large_print: asked.large_print,
-        gray: asked.ink == Ink::Gray,
+    let options = handout::Options { units, true_size: asked.true_size };
+    let document = handout::write(&project, &plan, &template, options);
+    let size = match asked.page {
+        Some(page) => PageSize::from(page),
+        None if asked.booklet => usual_page(true, project.unit),
+        None => usual_page(is_small(&template), project.unit),
     };
+    let sheet = size.doubled();
+    if asked.booklet && sheet.is_none() {
+        return Err(Halt::Failure(Failure {
+            message: "a booklet is folded from small pages".to_owned(),
+            hint: "leave `--page` out, or say `--page half-letter` or `--page a5`"
+                .to_owned(),
+        }));
+    }
+    let setup =
+        PageSetup { size, large_print: asked.large_print, gray: asked.ink == Ink::Gray };
     let mut press = Press::new();
     let laid = layout::lay_out(&mut press, &document, &setup);
     notes.extend(laid.notes);
     let faulty = notes.iter().any(Diagnostic::is_error);
     notes::write(&notes, &sources, asked.described.messages, streams);
-    let Some(laid) = laid.value.filter(|_| !faulty) else {
+    let Some(mut laid) = laid.value.filter(|_| !faulty) else {
         return Err(Halt::Description);
     };
+    let pages = laid.pages.len();
+    if let Some(sheet) = sheet.filter(|_| asked.booklet) {
+        laid = page::fold(laid, sheet.sideways());
+    }
     let info = PdfInfo {
         author: project.handed_out_by.as_ref().map(|it| it.name.words.clone()),
         subject: project.about.as_ref().map(|it| it.words.clone()),
@@ -58,11 +72,26 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
         PathBuf::from(format!("{stem}-{name}.pdf"))
     });
     files::write_whole(&output, &bytes)?;
-    let pages = laid.pages.len();
     let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
-    streams.say(&format!("{}: {pages}\n", output.display()))?;
+    if !asked.booklet {
+        streams.say(&format!("{}: {pages}\n", output.display()))?;
+        return Ok(());
+    }
+    let sheets = match laid.pages.len() / 2 {
+        1 => "1 sheet".to_owned(),
+        count => format!("{count} sheets"),
+    };
+    streams.say(&format!("{}: {pages} on {sheets}\n", output.display()))?;
+    // Not being able to tell is no fault of the file.
+    let _ = streams.err.write_all(HOW_TO_FOLD.as_bytes());
     Ok(())
 }
+
+/// What is said about a booklet, for whoever stands at the printer.
+const HOW_TO_FOLD: &str = "\
+print on both sides at 100 %, flipped on the short edge; keep the sheets in order,
+fold the pile once in the middle, page 1 outside, and staple it in the fold
+";
 
 /// Says everything that is wrong with a description.
 pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt> {
@@ -98,9 +127,13 @@ pub(crate) fn built_in(name: &str) -> Result<Template, Failure> {
     })
 }
 
-/// The page that a template asks for, in the sizes of the project's unit.
-fn usual_page(template: &Template, unit: Unit) -> PageSize {
-    let small = matches!(template.page.as_deref(), Some("half-letter" | "a5"));
+/// Whether a template asks for small pages.
+fn is_small(template: &Template) -> bool {
+    matches!(template.page.as_deref(), Some("half-letter" | "a5"))
+}
+
+/// The page that suits the project's unit.
+fn usual_page(small: bool, unit: Unit) -> PageSize {
     match (small, unit) {
         (false, Unit::Inch) => PageSize::Letter,
         (false, Unit::Mm) => PageSize::A4,

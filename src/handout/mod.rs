@@ -19,6 +19,7 @@ mod phrases;
 mod prepare;
 mod sheets;
 mod template;
+mod true_size;
 mod writer;
 
 pub use template::{
@@ -36,6 +37,8 @@ use crate::words::{Units, Words};
 pub struct Options {
     /// The units that lengths are printed in; the project's own if left out.
     pub units: Option<Units>,
+    /// The sheets are drawn at true size as well, whether the template asks or not.
+    pub true_size: bool,
 }
 
 /// Writes a handout.
@@ -63,6 +66,10 @@ pub fn write(
         }
         sections.extend(written);
     }
+    let asked = template.sections.iter().any(|it| it.kind == Kind::TrueSize);
+    if options.true_size && !asked {
+        sections.extend(true_size::write(w));
+    }
     Document {
         title: project.title.words.clone(),
         language: words.language().to_owned(),
@@ -85,6 +92,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         Kind::Pack => bag::packed(w),
         Kind::Envelope => envelope::write(w),
         Kind::CheckBar => check_bar::write(w),
+        Kind::TrueSize => true_size::write(w),
     }
 }
 

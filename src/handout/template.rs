@@ -103,11 +103,13 @@ pub enum Kind {
     Envelope,
     /// Bars of known length that tell whether the printout is true to scale.
     CheckBar,
+    /// The sheets at true size.
+    TrueSize,
 }
 
 impl Kind {
     /// Every kind, with its name in templates.
-    pub const ALL: [(&'static str, Self); 12] = [
+    pub const ALL: [(&'static str, Self); 13] = [
         ("cover", Self::Cover),
         ("cautions", Self::Cautions),
         ("need", Self::Need),
@@ -120,6 +122,7 @@ impl Kind {
         ("pack", Self::Pack),
         ("envelope", Self::Envelope),
         ("check bar", Self::CheckBar),
+        ("true size", Self::TrueSize),
     ];
 }
 

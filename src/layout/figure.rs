@@ -221,7 +221,9 @@ impl Setter<'_> {
         let room = self.room_alone(frame);
         let mut drawn = self.draw(figure, room, parent);
         let fits = drawn.width <= frame.width + 6.0;
-        drawn.move_to(if fits { frame.left } else { frame.wide.0 });
+        // Labels that stand over do so at both sides alike.
+        let over = (drawn.width - frame.wide.1).max(0.0);
+        drawn.move_to(if fits { frame.left } else { frame.wide.0 - over / 2.0 });
         vec![drawn.slab]
     }
 
@@ -347,6 +349,7 @@ impl Setter<'_> {
                 | Block::Paragraph(..)
                 | Block::List(..)
                 | Block::Table(_)
+                | Block::Tiled(_)
                 | Block::Caution(_) => {}
             }
         }

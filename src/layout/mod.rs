@@ -5,6 +5,7 @@ mod around;
 mod blocks;
 mod caution;
 mod drawing;
+mod extents;
 mod figure;
 mod pages;
 mod press;
@@ -14,6 +15,7 @@ mod steps;
 mod table;
 mod text;
 mod theme;
+mod tiles;
 
 pub use press::Press;
 pub use theme::{PageSetup, PageSize};
@@ -75,6 +77,7 @@ pub fn lay_out(
         tags,
         outline,
         anchors,
+        folded: false,
     };
     Outcome { value: Some(laid), notes }
 }

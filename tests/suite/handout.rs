@@ -70,6 +70,9 @@ fn blocks(blocks_: &[Block], out: &mut String) {
             }
             Block::Figure(figure) => line(out, drawn(figure)),
             Block::Figures(figures) => figures.iter().for_each(|it| line(out, drawn(it))),
+            Block::Tiled(tiled) => {
+                line(out, format!("{} {}", drawn(&tiled.figure), plain(&tiled.joined)))
+            }
             Block::Caution(caution) => {
                 line(out, format!("{}: {}", caution.signal, plain(&caution.text)));
             }
@@ -239,7 +242,12 @@ fn both_units_are_printed_if_wanted() {
     let plan = plan(&project, &quick(Reader::Class, 3)).value.unwrap();
     let template = Template::built_in("class").unwrap();
     let units = Some(Units::Both(Unit::Inch));
-    let document = handout::write(&project, &plan, &template, Options { units });
+    let document = handout::write(
+        &project,
+        &plan,
+        &template,
+        Options { units, ..Options::default() },
+    );
     let text = outline(&document);
     // 5 1/2 in = 139.7 mm, 2 in = 50.8 mm, to the nearest half millimetre.
     assert!(text.contains("5_1/2_×_2_in (139.5_×_51_mm)"), "{text}");

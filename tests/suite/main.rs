@@ -1,6 +1,7 @@
 //! One test binary, by capability.
 
 mod alike;
+mod booklet;
 mod command;
 mod cutting;
 mod cutting_cross;
@@ -21,10 +22,13 @@ mod json_schema;
 mod kept;
 mod keys;
 mod layout;
+mod made_up;
 mod naive;
 mod own_plan;
 mod own_way;
 mod packets;
+mod page_checks;
+mod pages_hold;
 mod pdf;
 mod plan;
 mod plan_large;
@@ -38,6 +42,7 @@ mod schedule;
 mod supplies;
 mod tidy;
 mod tidying;
+mod tiles;
 mod true_to_scale;
 mod words;
 mod work;
