@@ -1,19 +1,28 @@
-//! Sheets at true size, to lay paper on: where a sheet is larger than the page, in
-//! parts that are laid together.
+//! Sheets at true size, to lay paper on, or the pieces of those who get them cut;
+//! what is larger than the page comes in parts that are laid together.
 
 use crate::document::{
-    Block, Drawing, Figure, Fill, Mark, ScaleWish, Section, Start, Tiled, Tone,
+    Block, Drawing, Figure, Fill, Mark, ScaleWish, Section, Start, Stroke, Text, Tiled,
+    Tone,
 };
+use crate::geom::Rect;
 use crate::handout::cut_plan;
 use crate::handout::sheets;
 use crate::handout::writer::{Writer, sentences};
-use crate::plan::cut::PaperCut;
+use crate::plan::Act;
+use crate::plan::cut::{PaperCut, Part};
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
-    let drawings = w.plan.cuts.iter().flat_map(|cut| {
-        (0..cut.patterns.len()).map(move |pattern| tiled(w, cut, pattern))
-    });
-    let mut blocks: Vec<_> = drawings.map(Block::Tiled).collect();
+    let mut drawings = Vec::new();
+    for cut in &w.plan.cuts {
+        if w.is_mine(Act::CutPaper(cut.paper)) {
+            drawings.extend((0..cut.patterns.len()).map(|it| sheet(w, cut, it)));
+        } else {
+            // Whoever gets the pieces cut has no use for sheets.
+            drawings.extend(cut.parts.iter().map(|it| piece(w, it)));
+        }
+    }
+    let mut blocks: Vec<_> = drawings.into_iter().map(Block::Tiled).collect();
     if blocks.is_empty() {
         return Vec::new();
     }
@@ -23,7 +32,7 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     vec![Section { anchor, title, start: Start::NewPage, blocks }]
 }
 
-fn tiled(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Tiled {
+fn sheet(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Tiled {
     let paper = w.user(&w.project.papers[cut.paper.0].name);
     let size = w.words.size(cut.patterns[pattern].sheet);
     let plans = u32::try_from(cut.patterns.len()).unwrap_or(u32::MAX);
@@ -38,9 +47,30 @@ fn tiled(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Tiled {
     };
     let caption =
         sentences([w.tell("true-size-caption", &values()), cut_plan::lies(w, cut)]);
+    let alt = w.say("true-size-alt", &values());
+    tiled(w, outlines(sheets::divided(w, cut, pattern)), alt, caption)
+}
+
+/// One piece, to hold what was cut against.
+fn piece(w: &Writer<'_>, part: &Part) -> Tiled {
+    let rect = Rect::whole(part.size);
+    let long = Some(w.part_short(part));
+    let marks = vec![
+        sheets::area(rect, Some(Stroke::Edge), Fill::None),
+        Mark::Name { rect, short: part.letter.clone(), long, may_turn: true },
+    ];
+    let size = w.words.size(part.size);
+    let values = || [("name", w.part_named(part).into()), ("size", size.clone().into())];
+    let alt = w.say("true-size-piece-alt", &values());
+    let caption = w.tell("true-size-piece", &values());
+    tiled(w, Drawing { size: part.size, marks }, alt, caption)
+}
+
+/// A drawing that is laid together from parts, if it must be.
+fn tiled(w: &Writer<'_>, drawing: Drawing, alt: String, caption: Text) -> Tiled {
     let figure = Figure {
-        drawing: outlines(sheets::divided(w, cut, pattern)),
-        alt: w.say("true-size-alt", &values()),
+        drawing,
+        alt,
         caption: Some(caption),
         scale: ScaleWish::Full,
         says_scale: false,

@@ -165,6 +165,8 @@ impl Setter<'_> {
         let page = (self.theme.right - self.theme.left, 0.9 * self.theme.height());
         // The scale before, at which only labels stand over, and by how much.
         let mut before: Option<(f64, bool, Scale)> = None;
+        // Whether the page holds it at that scale.
+        let mut held = false;
         // ISO 5455 lets its series be extended where need be: the drawing of a card
         // beside its steps would else drop from 1:2 to 1:5.
         let beside = figure.says_scale && figure.caption.is_none();
@@ -203,10 +205,13 @@ impl Setter<'_> {
             if let Some((least, _, larger)) = before
                 && over > least - 0.02
             {
-                return larger;
+                if held {
+                    return larger;
+                }
+                continue;
             }
-            let bearable = over < 1.35 && width <= page.0 && height <= page.1;
-            before = Some((over, bearable, scale));
+            held = width <= page.0 && height <= page.1;
+            before = Some((over, over < 1.35 && held, scale));
         }
         before.map_or(Scale { drawn: 1, real: 1000 }, |it| it.2)
     }
