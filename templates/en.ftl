@@ -1078,3 +1078,19 @@ check-alt = Two rulers to check the printout with, one of { $inches } and one of
 
 photo-of-card = A photo of the finished card { $card }.
 photo-of-set = A photo of the finished cards of this set.
+## Sheets at true size
+
+true-size-title = At true size
+true-size-text = Print these pages at 100{ "\u00A0" }% and measure the check bars first. Lay paper on its drawing to see that it has the right size, or where a cut will run.
+true-size-caption = { $paper }, { $size }{ $plans ->
+    [one] .
+   *[other] , plan { $plan }.
+}
+true-size-alt = { $paper }, { $size }{ $plans ->
+    [one] { "" }
+   *[other] , plan { $plan }
+}, with the outline of every piece at true size.
+true-size-piece = { $name }, { $size }.
+true-size-piece-alt = The outline of { $name }, { $size }, at true size.
+true-size-part = Part { $part } of { $parts }
+true-size-joined = Cut one part along the dashed line, lay it on its neighbour so that the crosses meet, and tape it down.

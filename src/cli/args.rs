@@ -112,6 +112,13 @@ pub(crate) struct Make {
     #[arg(long, default_value_t = 300, value_name = "DOTS",
           value_parser = clap::value_parser!(u32).range(72..=1200))]
     pub(crate) picture_dots: u32,
+    /// Add every sheet at true size, in parts where it is larger than the page.
+    #[arg(long)]
+    pub(crate) true_size: bool,
+    /// Set small pages two by two on sheets that are printed on both sides, folded
+    /// and stapled: half-letter on letter, a5 on a4.
+    #[arg(long)]
+    pub(crate) booklet: bool,
     /// The kind of PDF: the usual one, or one for archives that want PDF/A-1b.
     #[arg(long, value_enum, default_value = "tagged", value_name = "KIND")]
     pub(crate) pdf: PdfKind,

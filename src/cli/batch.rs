@@ -13,6 +13,7 @@ use crate::document::Document;
 use crate::fonts::Library;
 use crate::handout;
 use crate::layout::{self, PageSetup, Press};
+use crate::page;
 use crate::pdf::{self, PdfInfo};
 
 /// A packet that is written once, or once for each name.
@@ -21,6 +22,9 @@ pub(crate) struct Packet {
     pub(crate) document: Document,
     /// On which pages.
     pub(crate) setup: PageSetup,
+    /// The sheet that it is folded from, width and height in points, if it is a
+    /// booklet.
+    pub(crate) sheet: Option<(f64, f64)>,
     /// What the file says about itself.
     pub(crate) info: PdfInfo,
 }
@@ -41,6 +45,8 @@ pub(crate) struct Made {
     pub(crate) job: usize,
     /// How many pages it has; `None` if the notes hold an error.
     pub(crate) pages: Option<usize>,
+    /// On how many sheets they are, if it is a booklet.
+    pub(crate) sheets: Option<usize>,
     /// What the layout has to say.
     pub(crate) notes: Vec<Diagnostic>,
 }
@@ -122,8 +128,7 @@ fn work(
             (press, done) = (Press::with(library.clone()), 0);
         }
         done += 1;
-        let result = one(&mut press, packets, job)
-            .map(|(pages, notes)| Made { job: index, pages, notes });
+        let result = one(&mut press, packets, job, index);
         // Nobody listens any more once a failure was told.
         if sender.send(result).is_err() {
             return;
@@ -136,21 +141,28 @@ fn one(
     press: &mut Press,
     packets: &[Packet],
     job: &Job,
-) -> Result<(Option<usize>, Vec<Diagnostic>), Failure> {
+    index: usize,
+) -> Result<Made, Failure> {
     let packet = &packets[job.packet];
     let named = job.name.as_ref().map(|name| handout::named(&packet.document, name));
     let document = named.as_ref().unwrap_or(&packet.document);
     let laid = layout::lay_out(press, document, &packet.setup);
     let faulty = laid.notes.iter().any(Diagnostic::is_error);
-    let Some(pages) = laid.value.filter(|_| !faulty) else {
-        return Ok((None, laid.notes));
+    let mut made = Made { job: index, pages: None, sheets: None, notes: laid.notes };
+    let Some(mut laid) = laid.value.filter(|_| !faulty) else {
+        return Ok(made);
     };
-    let bytes = pdf::write(&pages, press.library(), &packet.info).map_err(|fault| Failure {
+    made.pages = Some(laid.pages.len());
+    if let Some(sheet) = packet.sheet {
+        laid = page::fold(laid, sheet);
+        made.sheets = Some(laid.pages.len() / 2);
+    }
+    let bytes = pdf::write(&laid, press.library(), &packet.info).map_err(|fault| Failure {
         message: format!("the PDF can't be made: {fault}"),
         hint: "this is a fault in leafwright; please report it".to_owned(),
     })?;
     files::write_whole(&job.path, &bytes)?;
-    Ok((Some(pages.pages.len()), laid.notes))
+    Ok(made)
 }
 
 /// How far a long run has come, on a terminal and after the first second.

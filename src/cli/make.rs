@@ -20,6 +20,14 @@ use crate::words::Units;
 /// Makes handouts and writes them, each whole or not at all; nothing is written if
 /// the description is at fault.
 pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
+    let page = asked.page.map(PageSize::from);
+    if asked.booklet && page.is_some_and(|it| it.doubled().is_none()) {
+        return Err(Halt::Failure(Failure {
+            message: "a booklet is folded from small pages".to_owned(),
+            hint: "leave `--page` out, or say `--page half-letter` or `--page a5`"
+                .to_owned(),
+        }));
+    }
     let names = asked.names.as_deref().map(names::read).transpose()?;
     let mut readers = asked.readers.clone();
     readers.sort_unstable();
@@ -50,6 +58,7 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
             let options = handout::Options {
                 units: asked.units.map(|units| in_units(units, project)),
                 language: Some(language),
+                true_size: asked.true_size,
                 for_name: personal.is_some(),
                 names: names.clone().unwrap_or_default(),
             };
@@ -91,14 +100,17 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
         return Err(Halt::Description);
     }
     tell(&jobs, &done, streams)?;
+    if asked.booklet {
+        // Not being able to tell is no fault of the files.
+        let _ = streams.err.write_all(HOW_TO_FOLD.as_bytes());
+    }
     Ok(())
 }
 
 /// Says what was written; the copies of one packet in one line.
 fn tell(jobs: &[Job], made: &[Made], streams: &mut Streams<'_>) -> Result<(), Failure> {
     for (index, job) in jobs.iter().enumerate() {
-        let pages = made.get(index).and_then(|it| it.pages).unwrap_or(0);
-        let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
+        let pages = made.get(index).map_or_else(String::new, pages_of);
         let copies = jobs.iter().filter(|it| it.packet == job.packet).count();
         if job.name.is_none() || copies == 1 {
             streams.say(&format!("{}: {pages}\n", job.path.display()))?;
@@ -111,6 +123,17 @@ fn tell(jobs: &[Job], made: &[Made], streams: &mut Streams<'_>) -> Result<(), Fa
     Ok(())
 }
 
+/// How many pages were made, and on how many sheets if they are folded.
+fn pages_of(made: &Made) -> String {
+    let pages = made.pages.unwrap_or(0);
+    let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
+    match made.sheets {
+        None => pages,
+        Some(1) => format!("{pages} on 1 sheet"),
+        Some(sheets) => format!("{pages} on {sheets} sheets"),
+    }
+}
+
 /// A packet as it is laid out, whoever's copy it is.
 fn packet(
     asked: &Make,
@@ -119,13 +142,14 @@ fn packet(
     template: &Template,
     options: &handout::Options<'_>,
 ) -> Packet {
-    let setup = PageSetup {
-        size: asked
-            .page
-            .map_or_else(|| usual_page(template, project.unit), PageSize::from),
-        large_print: asked.large_print,
-        gray: asked.ink == Ink::Gray,
+    let size = match asked.page {
+        Some(page) => PageSize::from(page),
+        None if asked.booklet => usual_page(true, project.unit),
+        None => usual_page(is_small(template), project.unit),
     };
+    let setup =
+        PageSetup { size, large_print: asked.large_print, gray: asked.ink == Ink::Gray };
+    let sheet = size.doubled().filter(|_| asked.booklet).map(PageSize::sideways);
     let language = options.language.unwrap_or(&project.language);
     let told = |text: &Text| text.told_in(language).0.to_owned();
     let info = PdfInfo {
@@ -137,7 +161,7 @@ fn packet(
         },
         pictures: Resolution(asked.picture_dots),
     };
-    Packet { document: handout::write(project, plan, template, options.clone()), setup, info }
+    Packet { document: handout::write(project, plan, template, options.clone()), setup, sheet, info }
 }
 
 fn in_units(units: UnitsName, project: &Project) -> Units {
@@ -181,6 +205,12 @@ fn of_person(asked: &Make, reader: ReaderName, number: usize, name: &str) -> Pat
     asked.output.as_ref().map_or_else(|| PathBuf::from(&file), |it| it.join(&file))
 }
 
+/// What is said about a booklet, for whoever stands at the printer.
+const HOW_TO_FOLD: &str = "\
+print on both sides at 100 %, flipped on the short edge; keep the sheets in order,
+fold the pile once in the middle, page 1 outside, and staple it in the fold
+";
+
 /// Says everything that is wrong with a description.
 pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt> {
     // Readers differ in who cuts; what is wrong for any of them is said once.
@@ -219,9 +249,13 @@ pub(crate) fn built_in(name: &str) -> Result<Template, Failure> {
     })
 }
 
-/// The page that a template asks for, in the sizes of the project's unit.
-fn usual_page(template: &Template, unit: Unit) -> PageSize {
-    let small = matches!(template.page.as_deref(), Some("half-letter" | "a5"));
+/// Whether a template asks for small pages.
+fn is_small(template: &Template) -> bool {
+    matches!(template.page.as_deref(), Some("half-letter" | "a5"))
+}
+
+/// The page that suits the project's unit.
+fn usual_page(small: bool, unit: Unit) -> PageSize {
     match (small, unit) {
         (false, Unit::Inch) => PageSize::Letter,
         (false, Unit::Mm) => PageSize::A4,

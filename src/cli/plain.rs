@@ -65,7 +65,7 @@ fn blocks(text: &mut String, all: &[Block]) {
                 );
                 text.push('\n');
             }
-            Block::Figure(_) | Block::Figures(_) => {}
+            Block::Figure(_) | Block::Figures(_) | Block::Tiled(_) => {}
             Block::Beside(_, inner) | Block::Keep(inner) => blocks(text, inner),
         }
     }

@@ -129,6 +129,8 @@ pub enum Block {
     Table(Table),
     /// One drawing.
     Figure(Figure),
+    /// One drawing at true size, in parts where it is larger than the page.
+    Tiled(Tiled),
     /// Drawings side by side, all at one scale, broken into rows as they fit.
     Figures(Vec<Figure>),
     /// A caution.
@@ -216,6 +218,19 @@ pub struct Figure {
     pub scale: ScaleWish,
     /// Whether the layout prints the scale beside it.
     pub says_scale: bool,
+}
+
+/// A drawing at true size. Where it is larger than the page, parts of it that overlap
+/// are printed on pages of their own and laid together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Tiled {
+    /// What is drawn; its scale is 1:1 whatever it wishes for.
+    pub figure: Figure,
+    /// Phrase for one of several parts, with `{part}` and `{parts}` to be filled in,
+    /// as in "Part A2 of 4".
+    pub part: String,
+    /// How parts are laid together.
+    pub joined: Text,
 }
 
 /// At which scale a drawing is drawn.

@@ -205,7 +205,7 @@ fn figure(w: &Writer<'_>, cut: &PaperCut, pattern: usize) -> Figure {
 }
 
 /// Which face lies up, and which way the pattern runs.
-fn lies(w: &Writer<'_>, cut: &PaperCut) -> Text {
+pub(super) fn lies(w: &Writer<'_>, cut: &PaperCut) -> Text {
     let directed = if sheets::directed(w, cut) { "yes" } else { "no" };
     match (w.back_of(cut.paper, FaceId(0)), w.face(cut.paper, FaceId(0))) {
         (Some(_), Some(face)) => {

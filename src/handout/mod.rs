@@ -29,6 +29,7 @@ mod readied;
 mod sheets;
 mod states;
 mod template;
+mod true_size;
 mod writer;
 
 pub use template::{
@@ -50,6 +51,8 @@ pub struct Options<'a> {
     /// The language that it is written in, as in BCP 47; the project's own if left
     /// out.
     pub language: Option<&'a str>,
+    /// The sheets are drawn at true size as well, whether the template asks or not.
+    pub true_size: bool,
     /// Everybody gets her own copy: there is room for a name, to be filled in by
     /// [`named`].
     pub for_name: bool,
@@ -111,6 +114,10 @@ pub fn write(
         }
         sections.extend(written);
     }
+    let asked = template.sections.iter().any(|it| it.kind == Kind::TrueSize);
+    if options.true_size && !asked {
+        sections.extend(true_size::write(w));
+    }
     Document {
         title: w.bare(&project.title),
         language: words.language().to_owned(),
@@ -141,6 +148,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         Kind::Labels => bench::labels(w),
         Kind::Tally => bench::tally(w),
         Kind::Gift => gift::write(w),
+        Kind::TrueSize => true_size::write(w),
     }
 }
 

@@ -126,7 +126,7 @@ fn paper(w: &Writer<'_>, cut: &PaperCut) -> Fill {
     w.fill(cut.paper, Some(FaceId(0)), Turn::None)
 }
 
-fn area(rect: Rect, line: Option<Stroke>, fill: Fill) -> Mark {
+pub(super) fn area(rect: Rect, line: Option<Stroke>, fill: Fill) -> Mark {
     Mark::Area { rect, shape: Shape::Rectangle, line, fill }
 }
 

@@ -120,11 +120,13 @@ pub enum Kind {
     Tally,
     /// The finished cards as a gift set.
     Gift,
+    /// The sheets at true size.
+    TrueSize,
 }
 
 impl Kind {
     /// Every kind, with its name in templates.
-    pub const ALL: [(&'static str, Self); 19] = [
+    pub const ALL: [(&'static str, Self); 20] = [
         ("cover", Self::Cover),
         ("cautions", Self::Cautions),
         ("need", Self::Need),
@@ -144,6 +146,7 @@ impl Kind {
         ("bag labels", Self::Labels),
         ("tally", Self::Tally),
         ("gift", Self::Gift),
+        ("true size", Self::TrueSize),
     ];
 }
 

@@ -243,6 +243,7 @@ impl Setter<'_> {
             Block::Figure(figure) => self.single(figure, frame, parent),
             Block::Figures(figures) => self.figures(figures, frame, parent),
             Block::Caution(caution) => self.caution(caution, frame, parent),
+            Block::Tiled(tiled) => self.tiled(tiled, frame, parent),
             Block::Beside(figure, blocks) => self.beside(figure, blocks, frame, parent),
             Block::Keep(blocks) => {
                 let slabs = self.blocks(blocks, frame, parent);

@@ -169,6 +169,8 @@ impl Setter<'_> {
         let page = (self.theme.right - self.theme.left, 0.9 * self.theme.height());
         // The scale before, at which only labels stand over, and by how much.
         let mut before: Option<(f64, bool, Scale)> = None;
+        // Whether the page holds it at that scale.
+        let mut held = false;
         // ISO 5455 lets its series be extended where need be: the drawing of a card
         // beside its steps would else drop from 1:2 to 1:5.
         let beside = figure.says_scale && figure.caption.is_none();
@@ -208,10 +210,13 @@ impl Setter<'_> {
             if let Some((least, _, larger)) = before
                 && over > least - 0.02
             {
-                return larger;
+                if held {
+                    return larger;
+                }
+                continue;
             }
-            let bearable = over < 1.35 && width <= page.0 && height <= page.1;
-            before = Some((over, bearable, scale));
+            held = width <= page.0 && height <= page.1;
+            before = Some((over, over < 1.35 && held, scale));
         }
         before.map_or(Scale { drawn: 1, real: 1000 }, |it| it.2)
     }
@@ -226,7 +231,9 @@ impl Setter<'_> {
         let room = self.room_alone(frame);
         let mut drawn = self.draw(figure, room, parent);
         let fits = drawn.width <= frame.width + 6.0;
-        drawn.move_to(if fits { frame.left } else { frame.wide.0 });
+        // Labels that stand over do so at both sides alike.
+        let over = (drawn.width - frame.wide.1).max(0.0);
+        drawn.move_to(if fits { frame.left } else { frame.wide.0 - over / 2.0 });
         vec![drawn.slab]
     }
 
@@ -353,6 +360,7 @@ impl Setter<'_> {
                 | Block::Paragraph(..)
                 | Block::List(..)
                 | Block::Table(_)
+                | Block::Tiled(_)
                 | Block::Caution(_) => {}
             }
         }

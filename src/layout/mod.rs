@@ -5,6 +5,7 @@ mod around;
 mod blocks;
 mod caution;
 mod drawing;
+mod extents;
 mod figure;
 mod pages;
 mod press;
@@ -14,6 +15,7 @@ mod steps;
 mod table;
 mod text;
 mod theme;
+mod tiles;
 
 pub use press::Press;
 pub use theme::{PageSetup, PageSize};
@@ -82,6 +84,7 @@ pub fn lay_out(
             .iter()
             .map(|it| if setup.gray { Arc::new(it.gray()) } else { Arc::clone(it) })
             .collect(),
+        folded: false,
     };
     Outcome { value: Some(laid), notes }
 }

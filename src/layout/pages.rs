@@ -14,6 +14,7 @@ use crate::page::TagId;
 
 use super::setter::{Setter, Stand};
 use super::slab::{Mark, Slab};
+use super::text::widths;
 
 /// What one more page costs: paper is what the reader pays with.
 const PAGE: f64 = 3_000.0;
@@ -94,6 +95,7 @@ impl Pages {
                 filled: 0.0,
                 items: Vec::new(),
                 links: Vec::new(),
+                reads: Vec::new(),
             };
             let mut y = theme.top;
             for index in pair[0]..pair[1] {
@@ -154,10 +156,15 @@ impl Pages {
             let width = theme.right - theme.left;
             let sides =
                 [(phrases.left.as_str(), Stand::Start), (number.as_str(), Stand::End)];
-            let reserved = if number.is_empty() { 0.0 } else { 0.24 * width };
+            let voice = theme.foot_voice;
+            // What the number takes, and some air; never more than half.
+            let words = [Inline::plain(number.as_str())];
+            let reserved = match widths(setter.press, &words, &voice).0 {
+                0.0 => 0.0,
+                taken => (taken + 2.0 * voice.size).min(width / 2.0),
+            };
             for (words, stand) in sides {
                 let words = [Inline::plain(words)];
-                let voice = theme.foot_voice;
                 let room = if stand == Stand::Start { width - reserved } else { width };
                 let set =
                     setter.stand(&words, &voice, TagId::ROOT, theme.left, room, stand);

@@ -21,6 +21,7 @@ use crate::page::Tags;
 use crate::page::Text;
 use crate::page::What;
 
+use super::extents::Extents;
 use super::press::Press;
 use super::slab::Slab;
 use super::text;
@@ -50,6 +51,8 @@ pub(crate) struct Setter<'a> {
     pub(crate) notes: Vec<Diagnostic>,
     /// Scales that drawings share, by their number.
     pub(crate) scales: BTreeMap<u32, Scale>,
+    /// How large drawings become.
+    pub(crate) extents: Extents,
     /// Level of the last heading; the next goes at most one deeper.
     pub(crate) level: u8,
     /// What stands at the right of the lines that are set next.
@@ -85,6 +88,7 @@ impl<'a> Setter<'a> {
             tags: Tags::new(),
             notes: Vec::new(),
             scales: BTreeMap::new(),
+            extents: Extents::default(),
             level: 0,
             notch: None,
             reported: BTreeSet::new(),

@@ -24,7 +24,7 @@ pub(crate) struct Lines {
 /// One line of text.
 #[derive(Clone, Debug)]
 pub(crate) struct Line {
-    /// From left to right.
+    /// In the order in which they are read.
     pub(crate) runs: Vec<Placed>,
     /// Its width without the space at its end.
     pub(crate) width: f64,
@@ -106,24 +106,33 @@ fn key(text: &[Inline], voice: &Voice) -> Key {
     Key { size: thousandths(voice.size), text: all, stretches }
 }
 
-/// Control characters mean nothing on paper, and a number like `5 1/2` is never
+/// Units that stay with their number, whoever wrote them.
+const UNITS: [&str; 12] =
+    ["in", "mm", "cm", "m", "ft", "pt", "g", "gsm", "lb", "min", "h", "%"];
+
+/// Control characters mean nothing on paper, and a number like `5 1/2 in` is never
 /// parted at the end of a line.
 fn clean(text: &str) -> String {
     let mut clean = String::with_capacity(text.len() + 2);
-    let gaps = fractions(text).into_iter().filter_map(|it| it.start.checked_sub(1));
-    let after_digit = |it: &usize| {
-        text.get(..*it).is_some_and(|it| it.ends_with(|it: char| it.is_ascii_digit()))
-    };
-    let mut gaps = gaps.filter(after_digit).peekable();
+    let mut digit = false;
     for (at, character) in text.char_indices() {
-        let gap = gaps.next_if_eq(&at).is_some();
+        let tied = character == ' ' && digit && stays_with_number(&text[at + 1..]);
+        digit = character.is_ascii_digit();
         clean.push(match character {
-            ' ' if gap => '\u{a0}',
+            ' ' if tied => '\u{a0}',
             it if it.is_control() || matches!(it, '\u{2028}' | '\u{2029}') => ' ',
             it => it,
         });
     }
     clean
+}
+
+/// Whether a text starts with a fraction or a unit, which stay with a number before
+/// them.
+fn stays_with_number(rest: &str) -> bool {
+    let word = rest.split(|it: char| !it.is_alphanumeric() && it != '/' && it != '%');
+    let word = word.take(1).next().unwrap_or_default();
+    UNITS.contains(&word) || fractions(word).first().is_some_and(|it| it.start == 0)
 }
 
 /// A size as a whole number.
@@ -184,11 +193,13 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
     for line in layout.lines() {
         let metrics = line.metrics();
         let mut placed = Vec::new();
+        let mut starts = Vec::new();
         let mut x = 0.0;
         for run in line.runs() {
             let face = press.face_of(run.font());
             let leftwards = run.is_rtl();
             let mut open = Open::new(face, f64::from(run.font_size()), leftwards);
+            let first = placed.len();
             // In the order in which they are read; `Open` puts them in place.
             for cluster in run.clusters() {
                 let part = cluster.style().brush;
@@ -207,6 +218,16 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
                 }
             }
             x = open.close(x, &mut placed);
+            starts.resize(placed.len(), 0);
+            // The runs of a line stand from left to right, and are read as the text
+            // has them.
+            let start = run.text_range().start;
+            (first..placed.len()).for_each(|it| starts[it] = start);
+        }
+        if starts.windows(2).any(|it| it[0] > it[1]) {
+            let mut order: Vec<_> = starts.into_iter().zip(placed).collect();
+            order.sort_by_key(|it| it.0);
+            placed = order.into_iter().map(|it| it.1).collect();
         }
         let hanging = f64::from(metrics.hanging_advance);
         all.lines.push(Line {
@@ -297,5 +318,19 @@ impl Open {
             placed.push(Placed { x, run: Arc::new(run), part: part.unwrap_or(0) });
         }
         x + advance
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::clean;
+
+    #[test]
+    fn numbers_keep_their_fractions_and_units() {
+        assert_eq!(clean("Cut 5 1/2 in off"), "Cut 5\u{a0}1/2\u{a0}in off");
+        assert_eq!(clean("200 mm, 40 inches"), "200\u{a0}mm, 40 inches");
+        assert_eq!(clean("4 1/4 × 5 1/2"), "4\u{a0}1/4 × 5\u{a0}1/2");
+        assert_eq!(clean("on 24 11/2026"), "on 24 11/2026");
+        assert_eq!(clean("a\tb"), "a b");
     }
 }

@@ -8,7 +8,7 @@ use crate::page::Ink;
 pub struct PageSetup {
     /// The paper.
     pub size: PageSize,
-    /// Text of 16 pt and more (UKAAF G003, clear and large print).
+    /// Text of 18 pt and more (UKAAF G003: 16 pt at least, ideally 18 pt).
     pub large_print: bool,
     /// Greys only.
     pub gray: bool,
@@ -38,6 +38,22 @@ impl PageSize {
             Self::HalfLetter => (396.0, 612.0),
             Self::A5 => (148.0 * MM, 210.0 * MM),
         }
+    }
+
+    /// The paper that two such pages fill side by side, if they are pages of a
+    /// booklet: an a4 sheet is 1 mm wider than two a5 pages.
+    pub fn doubled(self) -> Option<Self> {
+        match self {
+            Self::HalfLetter => Some(Self::Letter),
+            Self::A5 => Some(Self::A4),
+            Self::Letter | Self::A4 => None,
+        }
+    }
+
+    /// Width and height in points of the paper lying on its long side.
+    pub fn sideways(self) -> (f64, f64) {
+        let (width, height) = self.points();
+        (height, width)
     }
 }
 
@@ -120,20 +136,27 @@ pub(crate) struct Theme {
     pub foot_voice: Voice,
 }
 
+/// Size of text in large print (UKAAF G003: ideally 18 pt).
+const LARGE: f64 = 18.0;
+
 impl Theme {
     /// The look of a page.
     pub(crate) fn new(setup: &PageSetup) -> Self {
         let page = setup.size.points();
         let wide = page.0 > 500.0;
-        // Body 11.25 pt, on narrow pages 11 pt, in large print 16 pt and a bit.
+        // Body 11.25 pt, on narrow pages 11 pt, in large print 18 pt.
         let (size, row) = if wide { (11.25, 14.0) } else { (11.0, 12.5) };
-        let k = if setup.large_print { 16.2 / size } else { 1.0 };
+        let k = if setup.large_print { LARGE / size } else { 1.0 };
+        // In large print lesser text is no smaller than the body, and headings need
+        // not tower over it.
+        let least = if setup.large_print { LARGE } else { 0.0 };
+        let towers = if setup.large_print { 0.8 } else { 1.0 };
         let leading = row * k;
         let serif = |size: f64, leading: f64| Voice {
             plain: FaceId::SERIF,
             strong: FaceId::SERIF_STRONG,
             quoted: FaceId::SERIF_ITALIC,
-            size: size * k,
+            size: (size * k).max(least),
             leading: leading * k,
             ink: Ink::TEXT,
         };
@@ -141,7 +164,7 @@ impl Theme {
             plain: FaceId::SANS,
             strong: FaceId::SANS_STRONG,
             quoted: FaceId::SERIF_ITALIC,
-            size: size * k,
+            size: (size * k).max(least),
             leading: leading * k,
             ink: Ink::TEXT,
         };
@@ -173,15 +196,20 @@ impl Theme {
             lead: serif(if wide { 13.0 } else { 12.5 }, 1.25 * row),
             remark: sans(10.0, row),
             cell: sans(if wide { 10.5 } else { 10.0 }, row),
-            label: sans(9.25, 11.0),
+            // In large print labels of drawings grow less than text: there is no more
+            // room in a drawing, and it is better seen than crowded.
+            label: Voice {
+                size: if setup.large_print { 13.0 } else { 9.25 },
+                ..sans(9.25, 11.0)
+            },
             numeral: bold(16.0, row).in_ink(Ink::ACCENT),
             caution: Voice {
                 plain: FaceId::SANS,
                 ..sans(12.0, if wide { 14.5 } else { 13.75 })
             },
             headings: [
-                bold(if wide { 25.0 } else { 20.0 }, 2.0 * row),
-                bold(if wide { 16.0 } else { 14.0 }, 1.5 * row),
+                bold(towers * if wide { 25.0 } else { 20.0 }, towers * 2.0 * row),
+                bold(towers * if wide { 16.0 } else { 14.0 }, 1.5 * row),
                 bold(12.0, row),
                 bold(11.0, row).in_ink(Ink::ACCENT),
             ],

@@ -11,9 +11,11 @@ use std::sync::Arc;
 use crate::fonts::FaceId;
 use crate::raster::Picture;
 
+mod booklet;
 mod ink;
 mod tags;
 
+pub use booklet::{fold, sides};
 pub use ink::Ink;
 pub use tags::{Role, Tag, TagId, Tags};
 
@@ -35,6 +37,8 @@ pub struct Laid {
     /// Every picture of the document as it is printed, in colour or grey; items
     /// name them by number.
     pub pictures: Vec<Arc<Picture>>,
+    /// Pages are sides of sheets that are printed on both sides and folded.
+    pub folded: bool,
 }
 
 /// A spot on a page.
@@ -72,6 +76,27 @@ pub struct Page {
     pub items: Vec<Item>,
     /// Places that lead elsewhere.
     pub links: Vec<Link>,
+    /// When its parts are read, where that is not page by page: by the first item
+    /// of each.
+    pub reads: Vec<Reads>,
+}
+
+/// A part of a page, up to the next, with its place in the reading order.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Reads {
+    /// Its first item.
+    pub from: usize,
+    /// Parts with smaller ranks are read before it.
+    pub rank: usize,
+}
+
+impl Page {
+    /// Its place in the reading order, and that of an item on it, if its parts are
+    /// not read together; `number` is that of the page.
+    pub fn rank(&self, number: usize, item: usize) -> usize {
+        let part = self.reads.iter().rev().find(|it| it.from <= item);
+        part.map_or(number, |it| it.rank)
+    }
 }
 
 /// A thing at its place.

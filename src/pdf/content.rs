@@ -29,10 +29,19 @@ use crate::raster::Picture;
 pub(super) struct Content {
     /// A whole file.
     pub(super) bytes: Vec<u8>,
-    /// For each page, the tags of its marked content in the order of their ids.
-    pub(super) sequences: Vec<Vec<TagId>>,
+    /// For each page, its marked content in the order of their ids.
+    pub(super) sequences: Vec<Vec<Sequence>>,
     /// What is embedded.
     pub(super) subsets: Vec<Subset>,
+}
+
+/// A sequence of marked content.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Sequence {
+    /// What it belongs to.
+    pub(super) tag: TagId,
+    /// When it is read, among those of all pages.
+    pub(super) rank: usize,
 }
 
 /// Writes the pages.
@@ -44,8 +53,8 @@ pub(super) fn write(
     let mut faces = Faces::default();
     let mut document = PdfDocument::new("");
     let mut sequences = Vec::new();
-    for page in &laid.pages {
-        let (ops, tags) = operators(page, laid, library, &mut faces);
+    for (number, page) in laid.pages.iter().enumerate() {
+        let (ops, tags) = operators(page, number, laid, library, &mut faces);
         let media = printpdf::Rect::from_wh(point(page.width), point(page.height));
         document.pages.push(PdfPage {
             media_box: media.clone(),
@@ -80,13 +89,14 @@ struct Pen {
     line: Option<Line>,
 }
 
-/// The operators of one page, and the tags of its marked content.
+/// The operators of one page, and its marked content.
 fn operators(
     page: &Page,
+    number: usize,
     laid: &Laid,
     library: &Library,
     faces: &mut Faces,
-) -> (Vec<Op>, Vec<TagId>) {
+) -> (Vec<Op>, Vec<Sequence>) {
     let mut pen = Pen {
         ops: Vec::new(),
         height: page.height,
@@ -96,13 +106,15 @@ fn operators(
     };
     let mut tags = Vec::new();
     let mut open = None;
-    for item in &page.items {
-        if open != Some(item.owner) {
+    for (at, item) in page.items.iter().enumerate() {
+        // What is read at another time is marked on its own.
+        let here = (item.owner, page.rank(number, at));
+        if open != Some(here) {
             if open.is_some() {
                 pen.ops.push(Op::EndMarkedContent);
             }
-            pen.begin(item.owner, &mut tags);
-            open = Some(item.owner);
+            pen.begin(here, &mut tags);
+            open = Some(here);
         }
         match &item.what {
             What::Text(text) => pen.text(text, library, faces),
@@ -122,11 +134,11 @@ fn operators(
 
 impl Pen {
     /// Begins a sequence of marked content.
-    fn begin(&mut self, owner: Owner, tags: &mut Vec<TagId>) {
+    fn begin(&mut self, (owner, rank): (Owner, usize), tags: &mut Vec<Sequence>) {
         let (tag, map) = match owner {
             Owner::Tag(tag) => {
                 let id = DictItem::Int(i64::try_from(tags.len()).unwrap_or(i64::MAX));
-                tags.push(tag);
+                tags.push(Sequence { tag, rank });
                 ("Span", BTreeMap::from([("MCID".to_string(), id)]))
             }
             Owner::Running => (
@@ -269,8 +281,14 @@ impl Pen {
         let used = faces.of(run.face, library);
         self.fill(text.ink);
         let mut shows = Shows::default();
-        let mut plain = !run.leftwards;
-        for glyph in &run.glyphs {
+        let mut plain = true;
+        // Glyphs are shown in the order in which they are read, also where that leads
+        // to the left (ISO 32000-1, 14.8.2.3.3): readers sort them by place or not at
+        // all, and both come out right.
+        let backwards = run.leftwards.then(|| run.glyphs.iter().rev());
+        let forwards = (!run.leftwards).then(|| run.glyphs.iter());
+        for glyph in backwards.into_iter().flatten().chain(forwards.into_iter().flatten())
+        {
             let (new, says) = used.glyph(face, glyph.id, &run.text[glyph.text.clone()]);
             plain &= says;
             let (x, rise) = (glyph.x / run.size, glyph.rise / run.size);

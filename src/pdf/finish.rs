@@ -92,9 +92,7 @@ impl Finisher<'_> {
             "RegistryName" => Object::string_literal("http://www.color.org"),
             "DestOutputProfile" => profile,
         });
-        let labels = dictionary! {
-            "Nums" => vec![0.into(), dictionary! { "S" => "D" }.into()]
-        };
+        let labels = dictionary! { "Nums" => self.labels() };
         let catalog = self.document.catalog_mut().map_err(Fault::new)?;
         catalog.remove(b"PageLayout");
         catalog
@@ -106,10 +104,14 @@ impl Finisher<'_> {
         catalog.set("OutputIntents", vec![intent.into()]);
         catalog.set("PageLabels", labels);
         // Diagrams are true to scale only if nothing is fitted to the paper.
-        catalog.set(
-            "ViewerPreferences",
-            dictionary! { "DisplayDocTitle" => true, "PrintScaling" => "None" },
-        );
+        let mut viewing =
+            dictionary! { "DisplayDocTitle" => true, "PrintScaling" => "None" };
+        if self.laid.folded && info.flavour == Flavour::Tagged {
+            // Sheets lie on their long side: turned over it, every back would stand
+            // on its head.
+            viewing.set("Duplex", "DuplexFlipShortEdge");
+        }
+        catalog.set("ViewerPreferences", viewing);
         if let Some(outline) = outline {
             catalog.set("Outlines", outline);
         }
@@ -130,6 +132,21 @@ impl Finisher<'_> {
         }
         self.document.trailer.set("Info", about);
         Ok(())
+    }
+
+    /// What viewers call the pages: by their numbers, and sides of a folded sheet by
+    /// the numbers of the pages on it.
+    fn labels(&self) -> Vec<Object> {
+        if !self.laid.folded {
+            return vec![0.into(), dictionary! { "S" => "D" }.into()];
+        }
+        let sides = (0_i64..).zip(&self.laid.pages);
+        let labels = sides.flat_map(|(side, page)| {
+            let parts = page.reads.iter().map(|it| (it.rank + 1).to_string());
+            let label = parts.collect::<Vec<_>>().join(", ");
+            [side.into(), dictionary! { "P" => words(&label) }.into()]
+        });
+        labels.collect()
     }
 
     /// Compresses what is not yet: the highest level takes twice the time of a middle

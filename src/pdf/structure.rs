@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use lopdf::{Dictionary, Object, ObjectId, dictionary};
 
 use super::Fault;
+use super::content::Sequence;
 use super::finish::{Finisher, real, words};
 use super::navigation::Linked;
 use super::tree::{Kid, structure_type};
@@ -16,7 +17,7 @@ impl Finisher<'_> {
     /// Writes the tree of tags.
     pub(super) fn tags(
         &mut self,
-        sequences: &[Vec<TagId>],
+        sequences: &[Vec<Sequence>],
         links: &[Linked],
     ) -> Result<ObjectId, Fault> {
         let tags = &self.laid.tags;
@@ -86,7 +87,7 @@ impl Finisher<'_> {
         let mut numbers = Vec::new();
         for (index, tags) in sequences.iter().enumerate() {
             let parents: Vec<Object> =
-                tags.iter().map(|it| ids[it.index()].into()).collect();
+                tags.iter().map(|it| ids[it.tag.index()].into()).collect();
             numbers.push(i64::try_from(index).map_err(Fault::new)?.into());
             numbers.push(self.document.add_object(parents).into());
         }

@@ -1,5 +1,6 @@
 //! The tree of tags as the file holds it: which children, in which order.
 
+use super::content::Sequence;
 use crate::page::Role;
 use crate::page::TagId;
 use crate::page::Tags;
@@ -23,21 +24,22 @@ pub(super) struct Tree {
 impl Tree {
     /// Orders children by where their content stands; tags without any content are
     /// left out, but for cells of rows that have some.
-    pub(super) fn of(tags: &Tags, sequences: &[Vec<TagId>]) -> Self {
+    pub(super) fn of(tags: &Tags, sequences: &[Vec<Sequence>]) -> Self {
         let count = tags.count();
         // Each child with the number of its first sequence in the whole document.
         let mut placed: Vec<Vec<(usize, Kid)>> = vec![Vec::new(); count];
         let mut first = vec![usize::MAX; count];
         let mut pages = vec![None; count];
-        let mut number = 0;
-        for (page, tags) in sequences.iter().enumerate() {
-            for (id, tag) in tags.iter().enumerate() {
-                let at = tag.index();
-                placed[at].push((number, Kid::Content(page, id)));
-                first[at] = first[at].min(number);
-                pages[at].get_or_insert(page);
-                number += 1;
-            }
+        let all = sequences.iter().enumerate().flat_map(|(page, on_page)| {
+            on_page.iter().enumerate().map(move |(id, it)| (it.rank, page, id, it.tag))
+        });
+        let mut all: Vec<_> = all.collect();
+        all.sort_by_key(|it| it.0);
+        for (number, (_, page, id, tag)) in all.into_iter().enumerate() {
+            let at = tag.index();
+            placed[at].push((number, Kid::Content(page, id)));
+            first[at] = first[at].min(number);
+            pages[at].get_or_insert(page);
         }
         // Parents come before their children, so backwards each subtree is known.
         let parents: Vec<_> = tags.all().map(|(_, tag)| tag.parent.index()).collect();

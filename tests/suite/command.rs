@@ -53,6 +53,23 @@ fn a_handout_is_written_and_named() {
 }
 
 #[test]
+fn a_booklet_says_how_it_is_printed() {
+    let folder = folder("a-booklet");
+    let file = folder.join("out.pdf");
+    let file = file.to_str().expect("a plain path");
+    let make = ["make", "demo-data/tide-post.yaml", "-o", file, "--booklet"];
+    let (code, out, err) = run(&make);
+    assert!(same(code, 0), "{err}");
+    assert!(out.contains(" pages on ") && out.contains(" sheet"), "{out}");
+    assert!(err.contains("flipped on the short edge"), "{err}");
+    fs::remove_file(file).expect("the booklet");
+    // A whole a4 page can't be folded from a larger one.
+    let (code, _, err) = run(&[&make[..], &["--page", "a4"]].concat());
+    assert!(same(code, 2) && err.contains("`--page a5`"), "{err}");
+    assert_eq!(entries(&folder), [""; 0]);
+}
+
+#[test]
 fn two_runs_give_the_same_bytes() {
     let folder = folder("same-bytes");
     let files = [folder.join("one.pdf"), folder.join("two.pdf")];

@@ -269,3 +269,33 @@ fn the_archive_flavour_is_plain() {
     let holds = |words: &[u8]| bytes.windows(words.len()).any(|it| it == words);
     assert!(holds(b"<pdfaid:part>1<") && !holds(b"/ObjStm") && holds(b"\nxref"));
 }
+
+#[test]
+fn a_run_to_the_left_is_read_as_it_is_said() {
+    // ISO 32000-1, 14.8.2.3.3: reading order is that of the content, wherever glyphs
+    // stand. The title, set from right to left by hand.
+    let mut press = Press::new();
+    let setup = PageSetup::default();
+    let mut laid =
+        lay_out(&mut press, &sample_pages::handout(), &setup).value.expect("pages");
+    let title = laid.pages[0].items.iter_mut().find_map(|it| match &mut it.what {
+        leafwright::page::What::Text(text) => Some(text),
+        leafwright::page::What::Path(_) => None,
+    });
+    let title = title.expect("a title");
+    let run = leafwright::page::Run::clone(&title.run);
+    let ends = run.glyphs.iter().skip(1).map(|it| it.x).chain([run.advance]);
+    let ends: Vec<_> = ends.collect();
+    let mut glyphs = run.glyphs.clone();
+    for (glyph, end) in glyphs.iter_mut().zip(ends) {
+        glyph.x = run.advance - end;
+    }
+    glyphs.reverse();
+    title.run = std::sync::Arc::new(leafwright::page::Run {
+        glyphs,
+        leftwards: true,
+        ..run.clone()
+    });
+    let file = write(&laid, press.library(), &PdfInfo::default()).expect("a file");
+    assert!(Read::new(&file).text(0).starts_with("Meadow Days"));
+}

@@ -47,9 +47,14 @@ pub(crate) fn extent(
     drawing: &Drawing,
     scale: Scale,
 ) -> (f64, f64) {
+    if let Some(extent) = setter.extents.known(drawing, scale) {
+        return extent;
+    }
     let [left, top, right, bottom] =
         draw(setter, drawing, scale, Owner::Tag(TagId::ROOT)).bounds;
-    (right - left, bottom - top)
+    let extent = (right - left, bottom - top);
+    setter.extents.keep(drawing, scale, extent);
+    extent
 }
 
 /// Draws from the bottom upwards: areas and lines, then what is outside, then the
