@@ -706,6 +706,9 @@ envelope-post = { $raised ->
 
 ## Check bar
 
+# Behind the nought of a ruler.
+ruler-inch = in
+ruler-mm = mm
 check-title = Is this printed at true size?
 check-text = These bars are { $inches } and { $millimetres } long. If yours are not, print again at 100{ "\u00A0" }%.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.
