@@ -72,10 +72,11 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
                 PdfKind::Archive => Flavour::Archive1b,
             },
         };
-        let bytes = pdf::write(&laid, press.library(), &info).map_err(|fault| Failure {
-            message: format!("the PDF can't be made: {fault}"),
-            hint: "this is a fault in leafwright; please report it".to_owned(),
-        })?;
+        let bytes =
+            pdf::write(&laid, press.library(), &info).map_err(|fault| Failure {
+                message: format!("the PDF can't be made: {fault}"),
+                hint: "this is a fault in leafwright; please report it".to_owned(),
+            })?;
         let named = asked.output.is_none() && *language != project.language;
         let suffix = (named || wanted.len() > 1).then_some(language.as_str());
         let output = asked.output.clone().unwrap_or_else(usual);
@@ -83,7 +84,8 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
     }
     for (output, bytes, pages) in files {
         files::write_whole(&output, &bytes)?;
-        let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
+        let pages =
+            if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
         streams.say(&format!("{}: {pages}\n", output.display()))?;
     }
     Ok(())

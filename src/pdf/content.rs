@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use printpdf::{
-    Codepoint, Color, DictItem, FontId, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint,
-    Op, PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon,
-    PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
+    Codepoint, Color, DictItem, FontId, LineCapStyle, LineDashPattern, LineJoinStyle,
+    LinePoint, Op, PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point,
+    Polygon, PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
 };
 
 use super::Fault;
@@ -319,12 +319,7 @@ struct Shows {
 impl Shows {
     /// Adds a glyph at a place; all in em from the start of the run, but its width
     /// in 1/1000 em.
-    fn add(
-        &mut self,
-        (glyph, says, width): (u16, String, f64),
-        x: f64,
-        rise: f64,
-    ) {
+    fn add(&mut self, (glyph, says, width): (u16, String, f64), x: f64, rise: f64) {
         let raised = self.done.last().is_none_or(|it| (it.rise - rise).abs() > 1e-4);
         if raised {
             self.done.push(Show { x, rise, glyphs: Vec::new(), pen: 0.0 });

@@ -39,11 +39,13 @@ fn laid(language: &str) -> Laid {
 
 fn runs(laid: &Laid) -> Vec<&Run> {
     let items = laid.pages.iter().flat_map(|it| &it.items);
-    let runs = items.filter_map(|it| match &it.what {
-        What::Text(text) => Some(&*text.run),
-        _ => None,
-    });
-    runs.collect()
+    let mut runs = Vec::new();
+    for item in items {
+        if let What::Text(text) = &item.what {
+            runs.push(&*text.run);
+        }
+    }
+    runs
 }
 
 #[test]
@@ -60,7 +62,11 @@ fn lines_that_run_leftwards_stand_so_and_say_what_was_written() {
     // Letters are joined: the third is in its middle form, not the one it has alone.
     let hello = runs.iter().find(|it| it.text.trim() == "مرحبا").expect("the other one");
     let last = |run: &Run| run.glyphs[0].id;
-    assert_ne!(last(thanks), last(hello), "an alef after a beh is joined, after a reh is not");
+    assert_ne!(
+        last(thanks),
+        last(hello),
+        "an alef after a beh is joined, after a reh is not"
+    );
     // What comes later in a line is read later, wherever it stands.
     let at = |words: &str| runs.iter().position(|it| it.text.trim() == words);
     assert!(at("شكرا").zip(at("لك")).is_some_and(|(a, b)| a < b));
@@ -74,8 +80,13 @@ fn quotes_stay_on_the_sides_of_the_sentence() {
     for page in &laid.pages {
         for item in &page.items {
             let What::Text(text) = &item.what else { continue };
-            assert!(!text.run.leftwards || !text.run.text.contains(['\u{201c}', '\u{201d}']));
-            assert!(!text.run.text.contains(['\u{2068}', '\u{2069}']), "marks are not said");
+            assert!(
+                !text.run.leftwards || !text.run.text.contains(['\u{201c}', '\u{201d}'])
+            );
+            assert!(
+                !text.run.text.contains(['\u{2068}', '\u{2069}']),
+                "marks are not said"
+            );
         }
     }
 }
@@ -98,7 +109,8 @@ fn japanese_breaks_between_any_letters_but_not_before_a_full_stop() {
 
 #[test]
 fn greek_and_cyrillic_are_in_the_committed_faces() {
-    for (language, title) in [("el", "Λόγια φαναριών"), ("ru", "Слова фонаря")] {
+    for (language, title) in [("el", "Λόγια φαναριών"), ("ru", "Слова фонаря")]
+    {
         let laid = laid(language);
         assert_eq!(laid.title, title);
         let run = runs(&laid).into_iter().find(|it| it.text.contains(title));
@@ -124,10 +136,12 @@ fn one_file_is_made_for_each_language_and_says_which() {
     // The order of the file is that in which it is read.
     let pages: String = (0..english.pages.len()).map(|it| english.text(it)).collect();
     let text: String = pages.split_whitespace().collect();
-    for words in ["شكرالك", "مرحبا", "السلامعليكم،منالقلب؟", "お誕生日おめでとう、友達"] {
+    for words in ["شكرالك", "مرحبا", "السلامعليكم،منالقلب؟", "お誕生日おめでとう、友達"]
+    {
         assert!(text.contains(words), "`{words}` in {text}");
     }
-    let (code, out, err) = run(&["make", &description, "--language", "de,fr", "-o", file]);
+    let (code, out, err) =
+        run(&["make", &description, "--language", "de,fr", "-o", file]);
     assert!(same(code, 0), "{err}");
     assert!(out.contains("out-de.pdf") && out.contains("out-fr.pdf"), "{out}");
     for language in ["de", "fr"] {

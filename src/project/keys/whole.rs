@@ -159,13 +159,7 @@ pub(super) static PROJECT: Group = Group {
             "Whether the sheets of all kits are cut together, or each reader cuts her own.",
             "{travel: reader}",
         ),
-        key(
-            "tips",
-            Takes::ToldOrList,
-            "",
-            "Tips for the whole set.",
-            "[Cut all first.]",
-        ),
+        key("tips", Takes::ToldOrList, "", "Tips for the whole set.", "[Cut all first.]"),
     ],
 };
 
