@@ -697,6 +697,9 @@ envelope-post = { $raised ->
 
 ## Check bar
 
+# Behind the nought of a ruler.
+ruler-inch = Zoll
+ruler-mm = mm
 check-title = Ist dies in wahrer Größe gedruckt?
 check-text = Diese Balken sind { $inches } und { $millimetres } lang. Wenn nicht, bitte noch einmal mit 100{ "\u00A0" }% drucken.
 check-alt = Zwei Maßstäbe zum Prüfen des Ausdrucks, einer von { $inches } und einer von { $millimetres }.

@@ -1069,6 +1069,9 @@ tally-bag = Bag
 
 ## Check bar
 
+# Behind the nought of a ruler.
+ruler-inch = in
+ruler-mm = mm
 check-title = Is this printed at true size?
 check-text = These bars are { $inches } and { $millimetres } long. If not, print at 100{ "\u00A0" }%.
 check-alt = Two rulers to check the printout with, one of { $inches } and one of { $millimetres }.

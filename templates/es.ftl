@@ -701,6 +701,9 @@ envelope-post = { $raised ->
 
 ## Check bar
 
+# Behind the nought of a ruler.
+ruler-inch = in
+ruler-mm = mm
 check-title = ¿Está impreso a tamaño real?
 check-text = Estas barras miden { $inches } y { $millimetres }. Si no es así, imprimir de nuevo al 100{ "\u00A0" }%.
 check-alt = Dos reglas para comprobar la impresión, una de { $inches } y otra de { $millimetres }.

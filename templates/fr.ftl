@@ -702,6 +702,9 @@ envelope-post = { $raised ->
 
 ## Check bar
 
+# Behind the nought of a ruler.
+ruler-inch = po
+ruler-mm = mm
 check-title = Est-ce imprimé en vraie grandeur ?
 check-text = Ces barres mesurent { $inches } et { $millimetres }. Sinon, réimprimer à 100{ "\u00A0" }%.
 check-alt = Deux règles pour vérifier l’impression, l’une de { $inches } et l’autre de { $millimetres }.

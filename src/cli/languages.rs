@@ -32,20 +32,27 @@ pub(crate) fn wanted(asked: &[String], project: &Project) -> Vec<String> {
 
 /// What may surprise in a handout of this language.
 pub(crate) fn notes(project: &Project, language: &str) -> Vec<Diagnostic> {
-    let mut notes: Vec<Diagnostic> = project::untold(project, language).into_iter().collect();
+    let mut notes: Vec<Diagnostic> =
+        project::untold(project, language).into_iter().collect();
     if !Words::has(language) {
         let said = project.languages.iter().find(|it| it.words == language);
         let known: Vec<_> = Words::languages().map(|it| format!("`{it}`")).collect();
-        let message = format!("there are no sentences in `{language}`: they are printed in `en`");
+        let message =
+            format!("there are no sentences in `{language}`: they are printed in `en`");
         let help = format!("there are sentences in {}", known.join(", "));
         let site = said.map_or_else(Site::default, |it| it.site);
-        notes.push(Diagnostic::new(&rules::NO_WORDS_IN_LANGUAGE, site, message).help(help));
+        notes.push(
+            Diagnostic::new(&rules::NO_WORDS_IN_LANGUAGE, site, message).help(help),
+        );
     }
     notes
 }
 
 /// The faces of the house with those that the description names after them.
-pub(crate) fn library(project: &Project, folder: &DiskFolder) -> (Library, Vec<Diagnostic>) {
+pub(crate) fn library(
+    project: &Project,
+    folder: &DiskFolder,
+) -> (Library, Vec<Diagnostic>) {
     let mut library = Library::new();
     let mut notes = Vec::new();
     for (index, path) in project.fonts.iter().enumerate() {
@@ -59,7 +66,9 @@ pub(crate) fn library(project: &Project, folder: &DiskFolder) -> (Library, Vec<D
         if let Err(fault) = added {
             let message = format!("the font `{}` can't be used: {fault}", path.words);
             let help = "name a TrueType or OpenType file below the description's folder";
-            notes.push(Diagnostic::new(&rules::FONT_UNUSABLE, path.site, message).help(help));
+            notes.push(
+                Diagnostic::new(&rules::FONT_UNUSABLE, path.site, message).help(help),
+            );
         }
     }
     (library, notes)
@@ -68,7 +77,9 @@ pub(crate) fn library(project: &Project, folder: &DiskFolder) -> (Library, Vec<D
 /// The file of one language, where there are several or it is not the usual one.
 pub(crate) fn file_for(output: &Path, language: Option<&str>) -> PathBuf {
     let Some(language) = language else { return output.to_path_buf() };
-    let stem = output.file_stem().map_or_else(String::new, |it| it.to_string_lossy().into_owned());
+    let stem = output
+        .file_stem()
+        .map_or_else(String::new, |it| it.to_string_lossy().into_owned());
     let name = match output.extension() {
         Some(end) => format!("{stem}-{language}.{}", end.to_string_lossy()),
         None => format!("{stem}-{language}"),

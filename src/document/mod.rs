@@ -40,6 +40,8 @@ pub struct Foot {
     /// Phrase for the scale of a drawing, with `{scale}` to be filled in, as in
     /// "Scale 1:2".
     pub scale: String,
+    /// What stands behind the nought of a ruler in inches, and of one in millimetres.
+    pub rulers: [String; 2],
 }
 
 /// A part of the handout under one heading.

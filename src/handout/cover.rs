@@ -19,7 +19,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         blocks.push(Block::Paragraph(Tone::Lead, name));
     }
     if let Some(about) = &project.about {
-        blocks.push(Block::Paragraph(Tone::Lead, w.user(about)));
+        blocks.push(Block::Paragraph(Tone::Lead, w.alone(about)));
     }
     if wanted.drawings != Drawings::LeftOut {
         let photo = project.photo.as_ref().and_then(|it| photo::figure(w, it, None));
@@ -67,7 +67,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
         blocks.push(Block::Paragraph(Tone::Remark, text));
     }
     if !project.tips.is_empty() && w.template.hands == Hands::Reader {
-        let tips = project.tips.iter().map(|it| w.user(it)).collect();
+        let tips = project.tips.iter().map(|it| w.alone(it)).collect();
         let text = w.tell("tips-title", &[]);
         blocks.push(Block::Heading { level: 2, text, anchor: None });
         blocks.push(Block::List(Marker::Dot, tips));

@@ -179,5 +179,6 @@ fn foot(w: &Writer<'_>) -> Foot {
             .say("foot-page", &[("page", "{page}".into()), ("pages", "{pages}".into())]),
         continued: w.say("foot-continued", &[]),
         scale: w.say("foot-scale", &[("scale", "{scale}".into())]),
+        rulers: [w.say("ruler-inch", &[]), w.say("ruler-mm", &[])],
     }
 }

@@ -94,6 +94,29 @@ fn joined(text: Text) -> Text {
     all
 }
 
+/// Words that run from right to left, parted from the sentence around them, so that
+/// its commas and quotes stay where they are (UAX #9, FSI and PDI).
+fn isolated(words: &str) -> String {
+    if words.chars().any(runs_leftwards) {
+        format!("\u{2068}{words}\u{2069}")
+    } else {
+        words.to_owned()
+    }
+}
+
+/// Whether a letter is of a script that runs from right to left (the blocks that
+/// UAX #9 sets aside for such scripts).
+fn runs_leftwards(letter: char) -> bool {
+    matches!(
+        letter,
+        '\u{590}'..='\u{8ff}'
+            | '\u{fb1d}'..='\u{fdff}'
+            | '\u{fe70}'..='\u{feff}'
+            | '\u{10800}'..='\u{10fff}'
+            | '\u{1e800}'..='\u{1efff}'
+    )
+}
+
 /// The first of the characters that hold the place of a text while its message
 /// is filled in: they belong to nobody (Unicode, private use).
 const HOLD: u32 = 0xE000;
@@ -146,7 +169,16 @@ impl<'a> Writer<'a> {
         let lang = lang.unwrap_or(&self.project.language);
         let lang = (lang != self.words.language()).then(|| lang.to_owned());
         let site = Some(text.site);
-        vec![Inline { lang, site, ..Inline::plain(words) }]
+        vec![Inline { lang, site, ..Inline::plain(isolated(words)) }]
+    }
+
+    /// Words that the user wrote, as a paragraph of their own: it runs as they do.
+    pub(super) fn alone(&self, text: &project::Text) -> Text {
+        let mut alone = self.user(text);
+        for inline in &mut alone {
+            inline.text = self.bare(text);
+        }
+        alone
     }
 
     /// Words that the user wrote, without where and in which language.
@@ -156,7 +188,7 @@ impl<'a> Writer<'a> {
 
     /// Words that the user wrote, in quotes.
     pub(super) fn quoted(&self, text: &project::Text) -> Text {
-        let words = self.words.quoted(text.told_in(self.language).0);
+        let words = self.words.quoted(&isolated(text.told_in(self.language).0));
         let mut quoted = self.user(text);
         for inline in &mut quoted {
             inline.text.clone_from(&words);

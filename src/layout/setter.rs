@@ -1,7 +1,6 @@
 //! The one who sets: what every kind of block needs at hand.
 
 use std::collections::BTreeMap;
-use std::collections::BTreeSet;
 
 use crate::diag::Diagnostic;
 use crate::diag::rules;
@@ -57,8 +56,8 @@ pub(crate) struct Setter<'a> {
     pub(crate) level: u8,
     /// What stands at the right of the lines that are set next.
     pub(crate) notch: Option<Notch>,
-    /// Characters that were reported already.
-    reported: BTreeSet<char>,
+    /// Characters that were reported already, with the note if it has no place yet.
+    reported: BTreeMap<char, Option<usize>>,
 }
 
 /// Something at the right that the first lines of a text make way for.
@@ -91,7 +90,7 @@ impl<'a> Setter<'a> {
             extents: Extents::default(),
             level: 0,
             notch: None,
-            reported: BTreeSet::new(),
+            reported: BTreeMap::new(),
         }
     }
 
@@ -234,16 +233,27 @@ impl<'a> Setter<'a> {
     /// Notes every character that can't be printed, once.
     pub(crate) fn report(&mut self, missing: &[(char, u16)], words: &[Inline]) {
         for (character, part) in missing {
-            if !self.reported.insert(*character) {
+            let inline = words.get(usize::from(*part));
+            let place = inline.and_then(|it| it.site);
+            let site = place.unwrap_or_default();
+            if let Some(known) = self.reported.get_mut(character) {
+                // A drawing may have shown it before the text that tells its place.
+                if let (Some(at), Some(_)) = (*known, place) {
+                    self.notes[at].site = site;
+                    *known = None;
+                }
                 continue;
             }
-            let inline = words.get(usize::from(*part));
-            let site = inline.and_then(|it| it.site).unwrap_or_default();
+            let unplaced = place.is_none().then_some(self.notes.len());
+            self.reported.insert(*character, unplaced);
             let code = u32::from(*character);
             let message =
                 format!("no font has the character `{character}` (U+{code:04X})");
             let note = Diagnostic::new(&rules::UNPRINTABLE_CHARACTER, site, message)
-                .help("write it in other characters, or give a font that has it");
+                .help(
+                    "name a font file that has it, such as `fonts: [letters.ttf]`, or write \
+                     it in other characters",
+                );
             self.notes.push(note);
         }
     }

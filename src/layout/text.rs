@@ -192,14 +192,13 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
     let mut all = Lines::default();
     for line in layout.lines() {
         let metrics = line.metrics();
-        let mut placed = Vec::new();
-        let mut starts = Vec::new();
+        let mut placed: Vec<Placed> = Vec::new();
+        let mut starts: Vec<usize> = Vec::new();
         let mut x = 0.0;
         for run in line.runs() {
             let face = press.face_of(run.font());
             let leftwards = run.is_rtl();
             let mut open = Open::new(face, f64::from(run.font_size()), leftwards);
-            let first = placed.len();
             // In the order in which they are read; `Open` puts them in place.
             for cluster in run.clusters() {
                 let part = cluster.style().brush;
@@ -209,25 +208,26 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
                 }
                 open.part = open.part.or(Some(part));
                 let range = cluster.text_range();
+                if text[range.clone()].chars().all(is_silent) {
+                    continue;
+                }
                 let squeezed = is_fraction_gap(text, &range);
                 let advance =
                     f64::from(cluster.advance()) * if squeezed { 0.55 } else { 1.0 };
                 open.add(&cluster, &text[range.clone()], advance);
                 if cluster.glyphs().any(|it| it.id == 0) {
-                    all.missing.extend(text[range].chars().map(|it| (it, part)));
+                    let lacking = text[range].chars().filter(|it| !is_silent(*it));
+                    all.missing.extend(lacking.map(|it| (it, part)));
                 }
             }
             x = open.close(x, &mut placed);
-            starts.resize(placed.len(), 0);
-            // The runs of a line stand from left to right, and are read as the text
-            // has them.
-            let start = run.text_range().start;
-            (first..placed.len()).for_each(|it| starts[it] = start);
+            starts.resize(placed.len(), run.text_range().start);
         }
-        if starts.windows(2).any(|it| it[0] > it[1]) {
-            let mut order: Vec<_> = starts.into_iter().zip(placed).collect();
-            order.sort_by_key(|it| it.0);
-            placed = order.into_iter().map(|it| it.1).collect();
+        if placed.iter().any(|it| it.run.leftwards) {
+            // As they are read; each knows its place.
+            let mut read: Vec<_> = starts.into_iter().zip(placed).collect();
+            read.sort_by_key(|it| it.0);
+            placed = read.into_iter().map(|it| it.1).collect();
         }
         let hanging = f64::from(metrics.hanging_advance);
         all.lines.push(Line {
@@ -237,6 +237,25 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
         });
     }
     all
+}
+
+/// Whether a character only steers how others are set: marks of direction, of
+/// joining and of variants (Unicode 16, property `Default_Ignorable_Code_Point`).
+fn is_silent(character: char) -> bool {
+    matches!(
+        character,
+        '\u{200b}'..='\u{200f}'
+            | '\u{202a}'..='\u{202e}'
+            | '\u{2060}'..='\u{2069}'
+            | '\u{fe00}'..='\u{fe0f}'
+            | '\u{feff}'
+            | '\u{e0000}'..='\u{e0fff}'
+    )
+}
+
+/// Whether a letter is of those that Arabic script joins (Unicode, block Arabic).
+fn is_joined_letter(letter: char) -> bool {
+    matches!(letter, '\u{621}'..='\u{64a}' | '\u{671}'..='\u{6d3}')
 }
 
 /// Whether a cluster is the gap of a number like `5 1/2`, which is set closer.
@@ -273,7 +292,7 @@ impl Open {
     fn add(&mut self, cluster: &parley::Cluster<'_, u16>, words: &str, advance: f64) {
         let start = self.text.len();
         // A space is a space, whether a line may break at it or not.
-        let said = words.chars().filter(|it| *it != '\u{ad}');
+        let said = words.chars().filter(|it| *it != '\u{ad}' && !is_silent(*it));
         self.text.extend(said.map(|it| if it == '\u{a0}' { ' ' } else { it }));
         let end = self.text.len();
         if cluster.is_ligature_continuation() {
@@ -287,6 +306,11 @@ impl Open {
         let count = cluster.glyphs().count();
         let mut says = start;
         let mut x = if self.leftwards { -self.x - advance } else { self.x };
+        if self.leftwards && advance == 0.0 && words.starts_with(is_joined_letter) {
+            // A letter that another one's glyph makes room for: readers that go by
+            // places need to see that it comes after that one.
+            x -= 0.02;
+        }
         for (place, glyph) in cluster.glyphs().enumerate() {
             let next = self.text[says..].chars().next().map_or(0, char::len_utf8);
             let until = if place + 1 == count { end } else { says + next };

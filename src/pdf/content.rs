@@ -3,9 +3,10 @@
 use std::collections::BTreeMap;
 
 use printpdf::{
-    Codepoint, Color, CurTransMat, DictItem, LineCapStyle, LineDashPattern, LineJoinStyle, LinePoint,
-    Op, PaintMode, PdfDocument, PdfFontHandle, PdfPage, PdfSaveOptions, Point, Polygon,
-    PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder, XObjectTransform,
+    Codepoint, Color, CurTransMat, DictItem, FontId, LineCapStyle, LineDashPattern,
+    LineJoinStyle, LinePoint, Op, PaintMode, PdfDocument, PdfFontHandle, PdfPage,
+    PdfSaveOptions, Point, Polygon, PolygonRing, Pt, Rgb, TextItem, TextMatrix,
+    WindingOrder, XObjectTransform,
 };
 
 use super::faces::{Faces, Subset};
@@ -280,24 +281,42 @@ impl Pen {
         let face = library.face(run.face);
         let used = faces.of(run.face, library);
         self.fill(text.ink);
+        // In the order in which they are read, whichever way that is: who goes by the
+        // order of the file and who goes by places both find the words.
+        let count = run.glyphs.len();
+        let order = (0..count).map(|it| if run.leftwards { count - 1 - it } else { it });
         let mut shows = Shows::default();
         let mut plain = true;
-        // Glyphs are shown in the order in which they are read, also where that leads
-        // to the left (ISO 32000-1, 14.8.2.3.3): readers sort them by place or not at
-        // all, and both come out right.
-        let backwards = run.leftwards.then(|| run.glyphs.iter().rev());
-        let forwards = (!run.leftwards).then(|| run.glyphs.iter());
-        for glyph in backwards.into_iter().flatten().chain(forwards.into_iter().flatten())
-        {
-            let (new, says) = used.glyph(face, glyph.id, &run.text[glyph.text.clone()]);
-            plain &= says;
+        for glyph in order.map(|it| &run.glyphs[it]) {
+            let text_of = &run.text[glyph.text.clone()];
+            let (new, says) = used.glyph(face, glyph.id, text_of);
             let (x, rise) = (glyph.x / run.size, glyph.rise / run.size);
-            shows.add(new, used.says(new), used.widths[usize::from(new)], x, rise);
+            let show = (new, used.says(new), used.widths[usize::from(new)]);
+            if run.leftwards && !says {
+                // Readers that go by places turn words around that run leftwards: what
+                // is said for a whole run would be turned around once too often.
+                self.shows(std::mem::take(&mut shows), text, &used.font, None);
+                shows.add(show, x, rise);
+                let shows = std::mem::take(&mut shows);
+                self.shows(shows, text, &used.font, Some(text_of));
+            } else {
+                shows.add(show, x, rise);
+                plain &= says;
+            }
         }
         // What the glyphs say one by one is not what is read: say it once for all.
-        if !plain {
+        let says = (!plain).then_some(run.text.as_str());
+        self.shows(shows, text, &used.font, says);
+    }
+
+    /// Shows glyphs of a run; with what they say, if they don't say it themselves.
+    fn shows(&mut self, shows: Shows, text: &Text, font: &FontId, says: Option<&str>) {
+        if shows.done.is_empty() {
+            return;
+        }
+        if let Some(says) = says {
             let mut data = vec![0xfe, 0xff];
-            data.extend(run.text.encode_utf16().flat_map(u16::to_be_bytes));
+            data.extend(says.encode_utf16().flat_map(u16::to_be_bytes));
             let says = DictItem::String { data, literal: false };
             let map = BTreeMap::from([("ActualText".to_string(), says)]);
             let properties = DictItem::Dict { map };
@@ -306,11 +325,12 @@ impl Pen {
                 properties,
             });
         }
+        let size = text.run.size;
         self.ops.push(Op::StartTextSection);
-        let font = PdfFontHandle::External(used.font.clone());
-        self.ops.push(Op::SetFont { font, size: point(run.size) });
+        let font = PdfFontHandle::External(font.clone());
+        self.ops.push(Op::SetFont { font, size: point(size) });
         for show in shows.done {
-            let (along, up) = (show.x * run.size, show.rise * run.size);
+            let (along, up) = (show.x * size, show.rise * size);
             let (x, y) = if text.upwards {
                 (text.x - up, text.y - along)
             } else {
@@ -326,7 +346,7 @@ impl Pen {
             self.ops.push(Op::ShowText { items: vec![TextItem::GlyphIds(show.glyphs)] });
         }
         self.ops.push(Op::EndTextSection);
-        if !plain {
+        if says.is_some() {
             self.ops.push(Op::EndMarkedContent);
         }
     }
@@ -350,7 +370,7 @@ struct Shows {
 impl Shows {
     /// Adds a glyph at a place; all in em from the start of the run, but its width
     /// in 1/1000 em.
-    fn add(&mut self, glyph: u16, says: String, width: f64, x: f64, rise: f64) {
+    fn add(&mut self, (glyph, says, width): (u16, String, f64), x: f64, rise: f64) {
         let raised = self.done.last().is_none_or(|it| (it.rise - rise).abs() > 1e-4);
         if raised {
             self.done.push(Show { x, rise, glyphs: Vec::new(), pen: 0.0 });

@@ -28,9 +28,8 @@ impl Text {
     /// The very language, or else one of its kind: `pt` for readers of `pt-BR`.
     fn find(&self, language: &str) -> Option<&Told> {
         let same = |it: &&Told| it.language.eq_ignore_ascii_case(language);
-        let akin = |it: &&Told| {
-            primary(&it.language).eq_ignore_ascii_case(primary(language))
-        };
+        let akin =
+            |it: &&Told| primary(&it.language).eq_ignore_ascii_case(primary(language));
         self.told.iter().find(same).or_else(|| self.told.iter().find(akin))
     }
 }
@@ -46,9 +45,7 @@ pub fn primary(language: &str) -> &str {
 /// to say.
 pub fn untold(project: &Project, language: &str) -> Option<Diagnostic> {
     let own = primary(&project.language).eq_ignore_ascii_case(primary(language));
-    let told = |text: &&Text| {
-        text.is_told_in(language) || (own && text.told.is_empty())
-    };
+    let told = |text: &&Text| text.is_told_in(language) || (own && text.told.is_empty());
     let texts = printed(project);
     if !texts.iter().any(|text| text.is_told_in(language)) {
         return None;
@@ -63,8 +60,9 @@ pub fn untold(project: &Project, language: &str) -> Option<Diagnostic> {
         1 => " and 1 other text are".to_owned(),
         count => format!(" and {count} other texts are"),
     };
-    let message =
-        format!("`{short}{cut}`{others} not told in `{language}`, and printed as written");
+    let message = format!(
+        "`{short}{cut}`{others} not told in `{language}`, and printed as written"
+    );
     let help = format!(
         "write `{{{}: …, {language}: …}}`; for names of things: `printed as: {{{language}: …}}`",
         project.language
@@ -80,9 +78,12 @@ pub fn untold(project: &Project, language: &str) -> Option<Diagnostic> {
 fn printed(project: &Project) -> Vec<&Text> {
     let mut all = vec![&project.title];
     all.extend(&project.about);
-    all.extend(project.handed_out_by.iter().flat_map(|it| {
-        std::iter::once(&it.name).chain(&it.reach)
-    }));
+    all.extend(
+        project
+            .handed_out_by
+            .iter()
+            .flat_map(|it| std::iter::once(&it.name).chain(&it.reach)),
+    );
     for paper in &project.papers {
         all.push(&paper.name);
         all.extend(paper.faces.iter().map(|it| &it.name));

@@ -75,6 +75,7 @@ fn first(item: &Item) -> (f64, f64) {
     match &item.what {
         What::Text(text) => (text.x, text.y),
         What::Path(path) => path.pieces[0].start,
+        What::Window(window) => window.outline.start,
     }
 }
 

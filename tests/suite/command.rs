@@ -10,7 +10,7 @@ use leafwright::cli;
 use crate::demos;
 
 /// A folder of its own for one test, empty at first.
-fn folder(name: &str) -> PathBuf {
+pub(crate) fn folder(name: &str) -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
     let _ = fs::remove_dir_all(&folder);
     fs::create_dir_all(&folder).expect("a folder for the test");
@@ -18,7 +18,7 @@ fn folder(name: &str) -> PathBuf {
 }
 
 /// Exit code, results, messages.
-fn run(arguments: &[&str]) -> (ExitCode, String, String) {
+pub(crate) fn run(arguments: &[&str]) -> (ExitCode, String, String) {
     let (mut out, mut err) = (Vec::new(), Vec::new());
     let arguments = std::iter::once("leafwright").chain(arguments.iter().copied());
     let code = cli::run(arguments.map(OsString::from), &mut out, &mut err, false);
@@ -27,11 +27,11 @@ fn run(arguments: &[&str]) -> (ExitCode, String, String) {
 }
 
 /// Exit codes can't be compared; what they print as can.
-fn same(code: ExitCode, number: u8) -> bool {
+pub(crate) fn same(code: ExitCode, number: u8) -> bool {
     format!("{code:?}") == format!("{:?}", ExitCode::from(number))
 }
 
-fn entries(folder: &Path) -> Vec<String> {
+pub(crate) fn entries(folder: &Path) -> Vec<String> {
     let entries = fs::read_dir(folder).expect("the folder of the test");
     let names = entries.map(|it| it.expect("an entry").file_name());
     let mut names: Vec<_> = names.map(|it| it.to_string_lossy().into_owned()).collect();

@@ -45,7 +45,7 @@ fn say(block: &Block, all: &mut String) {
             blocks.iter().for_each(|it| say(it, all));
         }
         Block::Caution(caution) => text(&caution.text),
-        Block::Steps(_) | Block::Figure(_) | Block::Figures(_) => {}
+        Block::Steps(_) | Block::Figure(_) | Block::Figures(_) | Block::Tiled(_) => {}
     }
 }
 

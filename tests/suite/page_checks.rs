@@ -40,11 +40,13 @@ pub(crate) fn letters(text: &Text) -> [f64; 4] {
 
 /// The box around an item; handles of curves are near enough to the curve.
 pub(crate) fn extent(item: &Item) -> [f64; 4] {
-    let path = match &item.what {
+    let (pieces, half) = match &item.what {
         What::Text(text) => return letters(text),
-        What::Path(path) => path,
+        What::Path(path) => {
+            (path.pieces.as_slice(), path.line.as_ref().map_or(0.0, |it| it.width / 2.0))
+        }
+        What::Window(window) => (std::slice::from_ref(&window.outline), 0.0),
     };
-    let half = path.line.as_ref().map_or(0.0, |it| it.width / 2.0);
     let mut around = [f64::INFINITY, f64::INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY];
     let mut hold = |(x, y): (f64, f64)| {
         around = [
@@ -54,7 +56,7 @@ pub(crate) fn extent(item: &Item) -> [f64; 4] {
             around[3].max(y + half),
         ];
     };
-    for piece in &path.pieces {
+    for piece in pieces {
         hold(piece.start);
         for step in &piece.steps {
             match step {
@@ -128,6 +130,7 @@ fn told(item: &Item) -> String {
     match &item.what {
         What::Text(text) => format!("`{}` ({at})", text.run.text),
         What::Path(_) => format!("a line or area ({at})"),
+        What::Window(_) => format!("a picture ({at})"),
     }
 }
 
@@ -170,6 +173,8 @@ fn contrasts(laid: &Laid, page: &Page, fault: &mut impl FnMut(String)) {
                     }
                 }
             }
+            // Nobody knows what a picture shows: words on it need a plate of their own.
+            What::Window(_) => areas.push((extent(item), Ink([0x60, 0x60, 0x60]))),
             What::Path(path) => {
                 if let Some(fill) = path.fill {
                     areas.push((extent(item), fill));

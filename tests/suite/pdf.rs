@@ -280,7 +280,7 @@ fn a_run_to_the_left_is_read_as_it_is_said() {
         lay_out(&mut press, &sample_pages::handout(), &setup).value.expect("pages");
     let title = laid.pages[0].items.iter_mut().find_map(|it| match &mut it.what {
         leafwright::page::What::Text(text) => Some(text),
-        leafwright::page::What::Path(_) => None,
+        leafwright::page::What::Path(_) | leafwright::page::What::Window(_) => None,
     });
     let title = title.expect("a title");
     let run = leafwright::page::Run::clone(&title.run);

@@ -29,6 +29,7 @@ fn foot() -> Foot {
         page_of: "Page {page} of {pages}".into(),
         continued: "continued".into(),
         scale: "Scale {scale}".into(),
+        rulers: ["in".into(), "mm".into()],
     }
 }
 

@@ -49,7 +49,7 @@ fn parts(laid: &Laid) -> Vec<Part<'_>> {
         let paths =
             items.filter(|it| it.owner == owner).filter_map(|it| match &it.what {
                 What::Path(path) => Some(path),
-                What::Text(_) => None,
+                What::Text(_) | What::Window(_) => None,
             });
         let name = alt.rsplit(' ').next().unwrap_or_default().to_owned();
         parts.push(Part { name, area: *area, paths: paths.collect() });

@@ -92,7 +92,7 @@ fn a_language_without_words_is_printed_in_english() {
 }
 
 /// The messages of a language, each with the names that it fills in.
-fn messages(path: &str) -> BTreeMap<String, BTreeSet<String>> {
+pub(crate) fn messages(path: &str) -> BTreeMap<String, BTreeSet<String>> {
     let text = fs::read_to_string(path).unwrap();
     let mut messages = BTreeMap::new();
     let mut last = String::new();

@@ -19,8 +19,8 @@ struct Marks {
     numbered: i64,
     /// What the number counts, in ticks.
     each: i64,
-    /// What is written after the last number.
-    unit: &'static str,
+    /// What is written after the nought: which of the phrases of the document.
+    unit: usize,
 }
 
 /// A ruler in inches, with ticks at eighths.
@@ -32,7 +32,7 @@ pub(super) fn inches(canvas: &mut Canvas, setter: &mut Setter<'_>, rect: Rect) {
         _ => 0.32,
     };
     let step = Length::inch(1, 8);
-    ruler(canvas, setter, rect, &Marks { step, long, numbered: 8, each: 8, unit: "in" });
+    ruler(canvas, setter, rect, &Marks { step, long, numbered: 8, each: 8, unit: 0 });
 }
 
 /// A ruler in millimetres, numbered at every centimetre.
@@ -43,7 +43,7 @@ pub(super) fn millimetres(canvas: &mut Canvas, setter: &mut Setter<'_>, rect: Re
         _ => 0.38,
     };
     let step = Length::MM;
-    ruler(canvas, setter, rect, &Marks { step, long, numbered: 10, each: 1, unit: "mm" });
+    ruler(canvas, setter, rect, &Marks { step, long, numbered: 10, each: 1, unit: 1 });
 }
 
 /// Draws a level line of the ruler's exact length, with ticks below it.
@@ -80,7 +80,8 @@ fn ruler(canvas: &mut Canvas, setter: &mut Setter<'_>, rect: Rect, marks: &Marks
         canvas.write(&word, x, baseline, false, Ink::TEXT);
         if tick == 0 {
             // The unit stands behind the nought, where it is out of the way.
-            let unit = Word::new(setter, marks.unit, FaceId::SANS, size);
+            let unit = setter.phrases.rulers[marks.unit].clone();
+            let unit = Word::new(setter, &unit, FaceId::SANS, size);
             let gap = 0.25 * size;
             canvas.write(&unit, end + gap, baseline, false, Ink::TEXT);
             end += gap + unit.width;

@@ -164,13 +164,7 @@ pub(super) static PART: Group = Group {
     name: "part",
     a: "a part of a late cut",
     keys: &[
-        key(
-            "showing",
-            Takes::Words,
-            "the first face",
-            "The face that shows.",
-            "dots",
-        ),
+        key("showing", Takes::Words, "the first face", "The face that shows.", "dots"),
         PRINTED,
     ],
 };

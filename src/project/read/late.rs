@@ -76,10 +76,12 @@ fn late(
             return None;
         }
     };
-    let makes = sizes
-        .into_iter()
-        .zip(faces)
-        .map(|(size, (name, showing))| LatePart { name, size, makes, showing });
+    let makes = sizes.into_iter().zip(faces).map(|(size, (name, showing))| LatePart {
+        name,
+        size,
+        makes,
+        showing,
+    });
     let makes = makes.collect();
     let at_the_card = when == Some(0);
     Some(LateCut {

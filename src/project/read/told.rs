@@ -26,7 +26,8 @@ impl Desk<'_> {
                 );
                 continue;
             }
-            let same = |it: &&(Told, &Entry)| it.0.language.eq_ignore_ascii_case(language);
+            let same =
+                |it: &&(Told, &Entry)| it.0.language.eq_ignore_ascii_case(language);
             if let Some((_, first)) = told.iter().find(same) {
                 let note = twice(entry, first.site);
                 self.note(note);
