@@ -3,7 +3,7 @@
 use crate::document::{Align, Block, Column, Inline, Section, Table, Text, Tone};
 use crate::handout::of_blocks;
 use crate::handout::writer::Writer;
-use crate::plan::{Good, Supply};
+use crate::plan::{Good, Supply, ribbon_step};
 use crate::project::Stock;
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
@@ -41,11 +41,21 @@ fn is_assorted(w: &Writer<'_>, what: Good) -> bool {
 }
 
 fn row(w: &Writer<'_>, supply: &Supply) -> Vec<Text> {
-    let number = |count: u32| vec![Inline::plain(count.to_string())];
+    let number = |count: u32| {
+        let said = match supply.what {
+            Good::Ribbon(_) => {
+                w.words.length(ribbon_step(w.project.unit) * i64::from(count))
+            }
+            _ => count.to_string(),
+        };
+        vec![Inline::plain(said)]
+    };
     let packs = match supply.packs {
         Some(packs) => {
             let values = [("packs", packs.buy.into()), ("holds", packs.holds.into())];
-            if is_assorted(w, supply.what) {
+            if let Good::Ribbon(_) = supply.what {
+                w.tell("buy-rolls", &[("packs", packs.buy.into())])
+            } else if is_assorted(w, supply.what) {
                 w.tell("buy-packs-assorted", &values)
             } else {
                 w.tell("buy-packs-of", &values)
@@ -99,7 +109,10 @@ fn good(w: &Writer<'_>, good: Good) -> Text {
             };
             (name, None)
         }
-        Good::Foam(tool) | Good::Tool(tool) => {
+        Good::Foam(tool)
+        | Good::Tool(tool)
+        | Good::Counted(tool)
+        | Good::Ribbon(tool) => {
             (w.tool(tool), project.tools[tool.0].order_number.as_ref())
         }
         Good::AnyFoam => (w.tell("good-foam", &[]), None),

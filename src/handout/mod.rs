@@ -13,6 +13,7 @@ mod cover;
 mod cut_plan;
 mod cutting;
 mod envelope;
+mod extras;
 mod fronts;
 mod need;
 mod phrases;

@@ -112,7 +112,7 @@ fn step(w: &Writer<'_>, group: &[&Task]) -> Text {
             texts.extend(punched::narrow(w, group));
         }
         Act::PunchMat(_) => texts.push(punched::mats(w, group, times)),
-        Act::MatLabel(_) => texts.extend(group.iter().map(|it| mat(w, it))),
+        Act::MatLabel(_) => texts.extend(mats(w, group)),
         Act::LateCut(late) => texts.push(late_cut(w, late, times(w, first))),
         _ => {}
     }
@@ -309,6 +309,28 @@ fn punch(w: &Writer<'_>, group: &[&Task]) -> Text {
         ("stamped", if stamped { "yes" } else { "no" }.into()),
     ];
     w.tell("punch-labels", &values)
+}
+
+/// Puts labels onto their mats; what is done alike is told once.
+fn mats(w: &Writer<'_>, group: &[&Task]) -> Vec<Text> {
+    let mut told = Vec::new();
+    let mut texts = Vec::new();
+    let mut same = Vec::new();
+    for task in group {
+        let Some(greeting) = greeting_of(task.act) else { continue };
+        let letter = w.part(PartOf::LabelMat(greeting)).map(|it| it.letter.clone());
+        let alike = (w.project.greetings[greeting.0].mat, letter, task.tool);
+        if told.contains(&alike) {
+            same.push(w.placed(Placed::Greeting(greeting)));
+            continue;
+        }
+        told.push(alike);
+        texts.push(mat(w, task));
+    }
+    if !same.is_empty() {
+        texts.push(w.tell("mat-same", &[("labels", w.list(same).into())]));
+    }
+    texts
 }
 
 fn mat(w: &Writer<'_>, task: &Task) -> Text {

@@ -15,7 +15,7 @@ pub use export::cuts_json;
 pub use fit::{Clearance, Fit, Room, fit};
 pub use fronts::{Front, Set};
 pub use packing::{Packed, Packing};
-pub use supplies::{Good, Packs, Supplies, Supply, packs};
+pub use supplies::{Good, Packs, Supplies, Supply, packs, ribbon_step};
 pub use work::{Act, Task, TaskId, WorkPlan};
 
 use crate::diag::{Diagnostic, Outcome};

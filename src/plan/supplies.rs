@@ -2,11 +2,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::geom::Size;
+use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::PaperCut;
 use crate::plan::uses::{Kits, Uses, layers};
 use crate::project::{
-    BaseFrom, BaseId, GreetingId, Layer, Pack, PaperId, Project, Stock, ToolId, ToolKind,
+    Amount, BaseFrom, BaseId, GreetingId, Layer, Pack, PaperId, Project, Stock, ToolId, ToolKind,
 };
 
 /// What to buy and to have at hand, for all kits and for one.
@@ -50,6 +50,10 @@ pub enum Good {
     Foam(ToolId),
     /// Foam squares, when no tool was named.
     AnyFoam,
+    /// Embellishments of a kind.
+    Counted(ToolId),
+    /// Ribbon of a kind, in steps of [`ribbon_step`].
+    Ribbon(ToolId),
     /// A tool or consumable, once.
     Tool(ToolId),
     /// Labels of a greeting to stamp and punch.
@@ -80,8 +84,15 @@ pub(crate) fn supplies(
         rows.extend(bases(project, uses, kits, BaseId(index)));
     }
     rows.extend(foam(project, kits));
+    rows.extend(extras(project, kits));
     for (index, tool) in project.tools.iter().enumerate() {
-        if !matches!(tool.kind, ToolKind::Foam { .. }) {
+        let listed = matches!(
+            tool.kind,
+            ToolKind::Foam { .. }
+                | ToolKind::Ribbon { .. }
+                | ToolKind::Embellishments { .. }
+        );
+        if !listed {
             let what = Good::Tool(ToolId(index));
             rows.push(Supply { what, per_kit: None, needed: 1, packs: None });
         }
@@ -157,6 +168,53 @@ fn foam(project: &Project, kits: &Kits) -> Vec<Supply> {
         let pack = match good {
             Good::Foam(tool) => match project.tools[tool.0].kind {
                 ToolKind::Foam { pack, .. } => pack,
+                _ => None,
+            },
+            _ => None,
+        };
+        for_each_kit(good, per_kit, kits, pack)
+    });
+    rows.collect()
+}
+
+/// The steps in which lengths of ribbon are counted: 1/8 in or 1 mm.
+pub const fn ribbon_step(unit: Unit) -> Length {
+    match unit {
+        Unit::Inch => Length::inch(1, 8),
+        Unit::Mm => Length::MM,
+    }
+}
+
+/// Ribbon and embellishments, by kind.
+fn extras(project: &Project, kits: &Kits) -> Vec<Supply> {
+    let step = ribbon_step(project.unit).units();
+    let steps = |length: Length| u32::try_from(length.units() / step).unwrap_or(u32::MAX);
+    let mut used: BTreeMap<Good, u32> = BTreeMap::new();
+    for card in &project.cards {
+        for extra in &card.extras {
+            let (good, much) = match extra.amount {
+                Amount::Count(count) => (Good::Counted(extra.what), count),
+                Amount::Length(length) => {
+                    // What is needed is rounded up.
+                    let up = Length::from_units(length.units() + step - 1);
+                    (Good::Ribbon(extra.what), steps(up))
+                }
+            };
+            let seen = used.entry(good).or_default();
+            *seen = seen.saturating_add(much.saturating_mul(card.count));
+        }
+    }
+    let rows = used.into_iter().map(|(good, per_kit)| {
+        let tool = |it: ToolId| &project.tools[it.0].kind;
+        let pack = match good {
+            Good::Counted(it) => match *tool(it) {
+                ToolKind::Embellishments { pack } => pack,
+                _ => None,
+            },
+            Good::Ribbon(it) => match *tool(it) {
+                ToolKind::Ribbon { roll } => {
+                    roll.map(|roll| Pack { holds: steps(roll).max(1), designs: 1 })
+                }
                 _ => None,
             },
             _ => None,

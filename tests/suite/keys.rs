@@ -18,6 +18,8 @@ papers:
   slate: {kind: cardstock, scraps: at least 4 x 4 in}
 tools:
   scissors: {kind: scissors}
+  brads: {kind: embellishments}
+  cord: {kind: ribbon}
   tape runner: {kind: tape}
   tag: {kind: punch, outline: tag 2 1/4 x 1 1/4 in}
   kind words: {kind: stamp set}
@@ -56,6 +58,7 @@ fn around(group: &str, key: &Key) -> String {
         "outline" => "kind: punch, ",
         "reach" | "takes strips" => "kind: punch, outline: circle 1 in, ",
         "dries" => "kind: glue, ",
+        "roll" => "kind: ribbon, ",
         "thickness" | "pack" => "kind: foam squares, ",
         "kind" => "",
         _ => "kind: other, ",
@@ -98,7 +101,22 @@ fn around(group: &str, key: &Key) -> String {
         "made" => within("bases", "  mist: {format: a6, made: {KEY}}\n"),
         "tool" => within("tools", &format!("  mist: {{{kind}KEY}}\n")),
         "piece" => within("pieces", "  mist: {KEY}\n"),
-        "around" => within("pieces", "  mist: {of: oat, size: {KEY}}\n"),
+        "around" => {
+            let rest = match name {
+                "border" => "around: sash, ",
+                "cut" => "half of: sash, ",
+                _ => "",
+            };
+            within("pieces", &format!("  mist: {{of: oat, size: {{{rest}KEY}}}}\n"))
+        }
+        "extra" => {
+            let rest = match name {
+                "what" => "",
+                "length" => "what: cord, ",
+                _ => "what: brads, ",
+            };
+            card(&format!("extras: [{{{rest}KEY}}]"))
+        }
         "late cut" => format!("{STOCK}late cuts: [{{KEY}}]\n"),
         "part" => format!(
             "{STOCK}late cuts: [{{piece: rail, halve: along, makes: {{half: {{KEY}}}}}}]\n"

@@ -12,6 +12,7 @@ mod docs;
 mod drawings;
 mod drawn;
 mod export;
+mod extras;
 mod fit;
 mod fonts;
 mod fronts;

@@ -125,6 +125,7 @@ pub static GROUPS: &[&Group] = &[
     &cards::NARROWED,
     &cards::MAT,
     &cards::CARD,
+    &cards::EXTRA,
     &cards::LAYER,
     &cards::INSIDE,
 ];

@@ -212,6 +212,8 @@ pub(in crate::project) const KINDS: &[&str] = &[
     "foam squares",
     "heat tool",
     "pen",
+    "ribbon",
+    "embellishments",
     "other",
 ];
 
@@ -277,7 +279,14 @@ pub(super) static TOOL: Group = Group {
         ),
         key("dries", Takes::Words, "0 min", "How long a glue takes to dry.", "20 min"),
         key("thickness", Takes::Length, "", "How thick foam squares are.", "2 mm"),
-        key("pack", PACKED, "", "How many foam squares are in a pack.", "100"),
+        key(
+            "pack",
+            PACKED,
+            "",
+            "How many foam squares or embellishments are in a pack.",
+            "100",
+        ),
+        key("roll", Takes::Length, "", "How much ribbon is on a roll.", "500 cm"),
         key("instead", Takes::Words, "", "What does instead.", "a knife and a ruler"),
         key("order number", Takes::Words, "", "What to write on the order.", "F-2"),
     ],

@@ -6,6 +6,7 @@ use crate::diag::{Diagnostic, rules};
 use crate::geom::{Size, Turn};
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::{Draft, at};
+use crate::project::read::extras;
 use crate::project::read::greetings::ink;
 use crate::project::read::late::face;
 use crate::project::read::place::{self, Front, Seat};
@@ -70,6 +71,7 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
         fold: front.map(|base| place::fold_side(stands, base.fold)),
     };
     let layers = layers(desk, keys.get("layers"), front, draft);
+    let extras = extras::read(desk, keys.get("extras"), draft);
     let inside = inside(desk, &keys, front, draft);
     let base_of = base.and_then(|base| at(&draft.bases, base));
     if let (Some(entry), Some(base)) = (keys.entry("envelope"), base_of)
@@ -95,6 +97,7 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
         base: BaseId(base?),
         stands,
         layers: layers?,
+        extras: extras?,
         inside: inside?,
         envelope: envelope?,
         tips,

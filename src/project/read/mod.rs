@@ -7,6 +7,7 @@ mod bases;
 mod cards;
 mod desk;
 mod draft;
+mod extras;
 mod faults;
 mod fit_rules;
 mod greetings;

@@ -39,6 +39,8 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "punch" => &["outline", "reach", "takes strips"],
         "glue" => &["dries"],
         "foam squares" => &["thickness", "pack"],
+        "ribbon" => &["roll"],
+        "embellishments" => &["pack"],
         _ => &[],
     };
     for (name, given) in keys.given() {
@@ -71,6 +73,12 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "tape" => ToolKind::Tape,
         "foam squares" => ToolKind::Foam {
             thickness: keys.get("thickness").and_then(|node| desk.thickness(node)),
+            pack: keys.get("pack").and_then(|node| papers::pack(desk, node)),
+        },
+        "ribbon" => ToolKind::Ribbon {
+            roll: keys.get("roll").and_then(|node| desk.some_length(node)),
+        },
+        "embellishments" => ToolKind::Embellishments {
             pack: keys.get("pack").and_then(|node| papers::pack(desk, node)),
         },
         "heat tool" => ToolKind::Heat,
