@@ -91,7 +91,6 @@ fn alike(group: &[&Task], task: &Task) -> bool {
             && last.tool == task.tool
             && last.ink == task.ink
             && task.work != Work::LateCut
-            && matches!(last.act, Act::PunchMat(_)) == matches!(task.act, Act::PunchMat(_))
     })
 }
 
@@ -107,11 +106,18 @@ fn step(w: &Writer<'_>, group: &[&Task]) -> Text {
         Act::ScoreBase(_) => texts.extend(group.iter().map(|it| score(w, it))),
         Act::FoldBase(_) => texts.push(fold(w, group)),
         Act::StampGreeting(_) => texts.push(stamp(w, group)),
-        Act::PunchLabel(_) => {
-            texts.push(punch(w, group));
-            texts.extend(punched::narrow(w, group));
+        Act::PunchLabel(_) | Act::PunchMat(_) => {
+            let is_mat = |task: &&&Task| matches!(task.act, Act::PunchMat(_));
+            let (mats, labels): (Vec<&Task>, Vec<&Task>) =
+                group.iter().partition(|task| is_mat(task));
+            if !labels.is_empty() {
+                texts.push(punch(w, &labels));
+                texts.extend(punched::narrow(w, &labels));
+            }
+            if !mats.is_empty() {
+                texts.push(punched::mats(w, &mats, times));
+            }
         }
-        Act::PunchMat(_) => texts.push(punched::mats(w, group, times)),
         Act::MatLabel(_) => texts.extend(mats(w, group)),
         Act::LateCut(late) => texts.push(late_cut(w, late, times(w, first))),
         _ => {}

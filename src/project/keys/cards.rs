@@ -321,7 +321,7 @@ pub(super) static INSIDE: Group = Group {
         key("ink", Takes::Name("tool"), "", "The ink they are stamped in.", "plum ink"),
         key(
             "choose",
-            Takes::OneOf(&["when the card is sent"]),
+            Takes::OneOf(&["when the card is sent", "later"]),
             "",
             "The words are chosen later.",
             "when the card is sent",

@@ -116,7 +116,7 @@ fn inside(
     let words = keys.get("words").and_then(|node| desk.words(node));
     let ink = keys.get("ink").and_then(|node| ink(desk, node, draft));
     let chosen =
-        keys.get("choose").map(|node| desk.one_of(node, &["when the card is sent"]));
+        keys.get("choose").map(|node| desk.one_of(node, &["when the card is sent", "later"]));
     let among = desk.all_words(keys.get("among"));
     if let (Some(among), None) = (keys.entry("among"), chosen) {
         let message = "`among` has no effect without `choose`";
@@ -264,6 +264,15 @@ fn showing(
 /// How many foam squares: `4 squares`.
 fn raised(desk: &mut Desk<'_>, node: &Node) -> Option<u32> {
     let (text, _) = desk.raw(node)?;
+    if matches!(text, "yes" | "true") {
+        desk.fault(
+            &rules::NOT_A_NUMBER,
+            node.site,
+            "it isn't said on how many foam squares",
+            "write `raised: 4 squares`, for instance",
+        );
+        return None;
+    }
     let number = text.split_once(' ').map_or(text, |(number, rest)| match rest.trim() {
         "square" | "squares" | "foam square" | "foam squares" => number,
         _ => text,

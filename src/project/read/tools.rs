@@ -20,6 +20,36 @@ pub(crate) const SHAPES: [(&str, Shape); 5] = [
     ("tag", Shape::Tag),
 ];
 
+/// Other words for kinds of tools, with those that stand in the table.
+const ALSO: [(&str, &str); 26] = [
+    ("trimmer", "sliding trimmer"),
+    ("paper trimmer", "sliding trimmer"),
+    ("guillotine", "lever trimmer"),
+    ("die", "punch"),
+    ("cutting die", "punch"),
+    ("stamp", "stamp set"),
+    ("stamps", "stamp set"),
+    ("ink", "ink pad"),
+    ("craft knife", "knife"),
+    ("scoring board", "scoring tool"),
+    ("bone folder", "folder"),
+    ("glue stick", "glue"),
+    ("liquid glue", "glue"),
+    ("double-sided tape", "tape"),
+    ("tape runner", "tape"),
+    ("foam", "foam squares"),
+    ("foam dots", "foam squares"),
+    ("foam pads", "foam squares"),
+    ("foam tape", "foam squares"),
+    ("heat gun", "heat tool"),
+    ("pencil", "pen"),
+    ("cord", "ribbon"),
+    ("twine", "ribbon"),
+    ("embellishment", "embellishments"),
+    ("brads", "embellishments"),
+    ("gems", "embellishments"),
+];
+
 /// Reads every tool.
 pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) {
     let (names, tools) = desk.named(node, "tool");
@@ -88,16 +118,21 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
     Some(Tool { name: name_of(entry), kind, instead, order_number })
 }
 
+/// The word of the table for a kind, if there is one, else the word itself.
+pub(crate) fn kind_called(text: &str) -> String {
+    let low = text.trim().to_lowercase();
+    ALSO.iter().find(|it| it.0 == low).map_or(low, |it| it.1.to_owned())
+}
+
 /// The kind of a tool; a word that is near no kind is the user's own.
 fn kind_word(desk: &mut Desk<'_>, node: &Node) -> Option<&'static str> {
     let (text, _) = desk.raw(node)?;
-    let low = text.to_lowercase();
+    let low = kind_called(text);
     if let Some(kind) = keys::KINDS.iter().find(|kind| **kind == low) {
         return Some(kind);
     }
     let near = desk.near(text, keys::KINDS.iter().copied());
-    let trimmer = (low == "trimmer").then_some("sliding trimmer");
-    let Some(kind) = near.or(trimmer) else { return Some("other") };
+    let Some(kind) = near else { return Some("other") };
     desk.fault(
         &rules::NOT_A_CHOICE,
         node.site,
