@@ -8,7 +8,8 @@ use crate::handout::{Hands, When, extras, need, of_blocks, prepare, punched};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{
-    Amount, BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed};
+    Amount, BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed,
+};
 
 /// A line: how many, what, and its size.
 struct Row {

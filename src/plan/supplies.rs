@@ -6,7 +6,8 @@ use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::PaperCut;
 use crate::plan::uses::{Kits, Uses, layers};
 use crate::project::{
-    Amount, BaseFrom, BaseId, GreetingId, Layer, Pack, PaperId, Project, Stock, ToolId, ToolKind,
+    Amount, BaseFrom, BaseId, GreetingId, Layer, Pack, PaperId, Project, Stock, ToolId,
+    ToolKind,
 };
 
 /// What to buy and to have at hand, for all kits and for one.

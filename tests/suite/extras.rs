@@ -70,6 +70,9 @@ fn extras_are_counted_and_bought_in_packs_and_rolls() {
 #[test]
 fn the_handout_says_where_extras_go() {
     let said = outline(&written(&project(), "class", Reader::Class)).replace('_', " ");
-    assert!(said.contains("Add 8 1/4 in of cord: round the fold and tied in front."), "{said}");
+    assert!(
+        said.contains("Add 8 1/4 in of cord: round the fold and tied in front."),
+        "{said}"
+    );
     assert!(said.contains("Add 3 × brads."), "{said}");
 }

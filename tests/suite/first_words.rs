@@ -46,14 +46,38 @@ fn first_words_are_understood() {
 #[test]
 fn or_the_message_says_what_would_be() {
     for (sound, tried, cure) in [
-        ("outline: tag 2 1/2 x 1 1/4", "shape: tag, size: 2 x 1", "write `outline: rounded 2 1/2 x 1 1/4 in`"),
+        (
+            "outline: tag 2 1/2 x 1 1/4",
+            "shape: tag, size: 2 x 1",
+            "write `outline: rounded 2 1/2 x 1 1/4 in`",
+        ),
         ("raised: 4,", "raised: yes,", "write `raised: 4 squares`"),
         ("along: fold", "left: fold", "write `along: fold` instead"),
-        ("piece: panel, along", "piece: panel, face: roofs, along", "write `showing: dots`"),
-        ("across: centre, up", "center, up", "write `across: center`, `up: center` or both"),
-        ("of: cream}", "of: cream, narrowed: 3/8 in}", "write `{take off: 3/8 in, side: top}`"),
-        ("title:", "done ahead: {kit: everything but attach}\ntitle:", "write `{all but: [attach]}`"),
-        ("of: cream}", "of: cream, runs: up}", "it is a key of a paper, of a face, not of a greeting"),
+        (
+            "piece: panel, along",
+            "piece: panel, face: roofs, along",
+            "write `showing: dots`",
+        ),
+        (
+            "across: centre, up",
+            "center, up",
+            "write `across: center`, `up: center` or both",
+        ),
+        (
+            "of: cream}",
+            "of: cream, narrowed: 3/8 in}",
+            "write `{take off: 3/8 in, side: top}`",
+        ),
+        (
+            "title:",
+            "done ahead: {kit: everything but attach}\ntitle:",
+            "write `{all but: [attach]}`",
+        ),
+        (
+            "of: cream}",
+            "of: cream, runs: up}",
+            "it is a key of a paper, of a face, not of a greeting",
+        ),
     ] {
         assert!(SET.contains(sound), "{sound}");
         let (_, outcome) = read("first.yaml", &SET.replacen(sound, tried, 1));

@@ -125,7 +125,10 @@ fn around(group: &str, key: &Key) -> String {
         "label" => within("greetings", "  mist: {words: a, of: oat, label: {KEY}}\n"),
         "narrowed" => {
             let rest = if name == "take off" { "side: top" } else { "take off: 1/8 in" };
-            within("greetings", &format!("  mist: {{like: thanks, narrowed: {{{rest}, KEY}}}}\n"))
+            within(
+                "greetings",
+                &format!("  mist: {{like: thanks, narrowed: {{{rest}, KEY}}}}\n"),
+            )
         }
         "mat" if ["halved", "slid"].contains(&name) => within(
             "greetings",
@@ -192,7 +195,8 @@ fn every_example_of_the_table_can_be_read() {
             // No file lies beside them.
             said.retain(|it| {
                 !["project", "supplies"].contains(&group.name)
-                    || !(it.starts_with("unknown-name") || it.starts_with("file-not-there"))
+                    || !(it.starts_with("unknown-name")
+                        || it.starts_with("file-not-there"))
             });
             assert!(said.is_empty(), "`{}` of {}: {said:?}", key.name, group.a);
         }

@@ -26,8 +26,14 @@ fn a_limit_is_stated_where_it_is_broken() {
         (lists.collect(), "more than 500 000 values"),
         (format!("{set}cards:\n{}", rows(100_000)), "more than 20 000 rows"),
         (format!("{set}cards:\n{}", rows(2_000)), "more than 1000 cards"),
-        (format!("{set}pieces: {{a: {{of: b, size: 1e308 x 1 in}}}}"), "`1e308` is not a length"),
-        (format!("{set}pieces: {{a: {{of: b, size: 9999999999999999 x 1 in}}}}"), "longer than 100 m"),
+        (
+            format!("{set}pieces: {{a: {{of: b, size: 1e308 x 1 in}}}}"),
+            "`1e308` is not a length",
+        ),
+        (
+            format!("{set}pieces: {{a: {{of: b, size: 9999999999999999 x 1 in}}}}"),
+            "longer than 100 m",
+        ),
         (format!("{set}use: ../out.yaml"), "there is no file"),
     ] {
         let said = said(&text);

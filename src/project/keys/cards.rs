@@ -348,7 +348,13 @@ pub(super) static EXTRA: Group = Group {
             "Something among the tools: ribbon, embellishments.",
             "brads",
         ),
-        key("count", Takes::Count(1, 1000), "1, unless it has a length", "How many.", "3"),
+        key(
+            "count",
+            Takes::Count(1, 1000),
+            "1, unless it has a length",
+            "How many.",
+            "3",
+        ),
         key("length", Takes::Length, "", "How long, of what comes by length.", "8 in"),
         key(
             "where",

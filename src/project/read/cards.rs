@@ -115,8 +115,9 @@ fn inside(
     desk.either_key(&keys, "words", "choose");
     let words = keys.get("words").and_then(|node| desk.words(node));
     let ink = keys.get("ink").and_then(|node| ink(desk, node, draft));
-    let chosen =
-        keys.get("choose").map(|node| desk.one_of(node, &["when the card is sent", "later"]));
+    let chosen = keys
+        .get("choose")
+        .map(|node| desk.one_of(node, &["when the card is sent", "later"]));
     let among = desk.all_words(keys.get("among"));
     if let (Some(among), None) = (keys.entry("among"), chosen) {
         let message = "`among` has no effect without `choose`";

@@ -242,7 +242,8 @@ fn follow(raws: &[Raw<'_>], index: usize, lost: &[bool]) -> Shown {
         let Some(raw) = raws.get(at).filter(|_| !lost[at]) else { return Shown::Lost };
         match (raw.size, raw.like) {
             (Some(RawSize::Own(size, own)), _) => {
-                let size = steps.iter().rev().fold(size, |size, it: &Step| it.after(size));
+                let size =
+                    steps.iter().rev().fold(size, |size, it: &Step| it.after(size));
                 return Shown::Size { size, site: site.unwrap_or(own), mat };
             }
             (Some(RawSize::By(of, step, own)), _) => {
