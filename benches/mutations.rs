@@ -58,7 +58,11 @@ fn slips(count: u64, from: u64) {
         }
         let errors = notes.iter().any(Diagnostic::is_error);
         assert_ne!(planned, errors, "seed {seed}");
-        if planned { plans += 1 } else { refused += 1 }
+        if planned {
+            plans += 1
+        } else {
+            refused += 1
+        }
         slowest.push((start.elapsed(), seed));
     }
     slowest.sort_unstable_by(|a, b| b.cmp(a));
@@ -85,8 +89,9 @@ fn limits() {
     let pieces: String = (0..10_000)
         .map(|it| format!("  p{it}: {{of: oat, size: 2 x 1, count: 1}}\n"))
         .collect();
-    let pieces =
-        format!("title: Many\nunit: in\npapers: {{oat: {{sheet: letter}}}}\npieces:\n{pieces}");
+    let pieces = format!(
+        "title: Many\nunit: in\npapers: {{oat: {{sheet: letter}}}}\npieces:\n{pieces}"
+    );
     let texts = [
         ("alias bomb", bomb),
         ("5 MiB", format!("title: {}", "x".repeat(5 << 20))),

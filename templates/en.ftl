@@ -191,6 +191,10 @@ buy-packs-of = { $packs ->
     [one] 1 pack of { $holds }
    *[other] { $packs } packs of { $holds }
 }
+buy-rolls = { $packs ->
+    [one] 1 roll
+   *[other] { $packs } rolls
+}
 buy-packs-assorted = { $packs ->
     [one] 1 assorted pack with { $holds } of it
    *[other] { $packs } assorted packs with { $holds } of it
@@ -692,7 +696,14 @@ mat-shows = Lay it in the middle of the mat; { $which ->
     [up] { $up } shows at the top and at the bottom.
    *[both] { $across } shows at the left and at the right, { $up } at the top and at the bottom.
 }
+# Labels whose mats are made and fixed as the one before.
+mat-same = Do the same with the { $labels }.
 mat-lay = Lay it in the middle of its { $mat }; { $border } shows all round.
+so-long = { $length } of { $item }
+add-extra = Add { $item }{ $placed ->
+    [yes] : { $place }.
+   *[no] .
+}
 late-part = { $name }, { $size }
 late-halve = { $with ->
     [yes] With the { $tool }, halve

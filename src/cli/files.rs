@@ -149,7 +149,9 @@ pub(crate) fn write_new(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
         let there = fault.kind() == io::ErrorKind::AlreadyExists;
         Failure {
             message: match there {
-                true => format!("`{}` is there already, and stays as it is", path.display()),
+                true => {
+                    format!("`{}` is there already, and stays as it is", path.display())
+                }
                 false => format!("`{}` can't be written: {fault}", path.display()),
             },
             hint: "name another file".to_owned(),

@@ -22,8 +22,7 @@ pub(crate) fn run(asked: &New, streams: &mut Streams<'_>) -> Result<(), Halt> {
     let path = &asked.file;
     files::write_new(path, starter(asked.reader).as_bytes())?;
     let path = path.display();
-    streams.say(&format!(
-        "{path}: written; change it, then: leafwright check {path}\n"
-    ))?;
+    streams
+        .say(&format!("{path}: written; change it, then: leafwright check {path}\n"))?;
     Ok(())
 }

@@ -67,7 +67,10 @@ fn key(group: &Group, key: &Key) -> String {
     if let Some(also) = also {
         text.push_str(&format!("It may be spelt `{also}`.\n"));
     }
-    text.push_str(&format!("\nFor instance:\n{}", indented(&format!("{name}: {example}"))));
+    text.push_str(&format!(
+        "\nFor instance:\n{}",
+        indented(&format!("{name}: {example}"))
+    ));
     text
 }
 

@@ -91,7 +91,8 @@ pub fn narrowed(
     };
     let narrowed = Narrowed { of, whole: size, by, side };
     let left = overlap(narrowed)?;
-    let (width, height) = (left.iter().map(|it| it.0).max()?, left.iter().map(|it| it.1).max()?);
+    let (width, height) =
+        (left.iter().map(|it| it.0).max()?, left.iter().map(|it| it.1).max()?);
     let size = Size::new(Length::from_units(width), Length::from_units(height));
     Some((Shape::Narrowed(narrowed), size))
 }
@@ -102,7 +103,8 @@ pub fn holds(shape: Shape, size: Size, middle: Size) -> bool {
         return false;
     }
     let corners = corners(shape, size);
-    let (left, top) = ((size.width - middle.width).half(), (size.height - middle.height).half());
+    let (left, top) =
+        ((size.width - middle.width).half(), (size.height - middle.height).half());
     let (right, bottom) = (left + middle.width, top + middle.height);
     [(left, top), (right, top), (right, bottom), (left, bottom)]
         .into_iter()
@@ -111,7 +113,8 @@ pub fn holds(shape: Shape, size: Size, middle: Size) -> bool {
 
 /// How wide a rectangle of a height may be in the middle of a shape.
 pub fn widest(shape: Shape, size: Size, height: Length) -> Length {
-    let fits = |width: i64| holds(shape, size, Size::new(Length::from_units(width), height));
+    let fits =
+        |width: i64| holds(shape, size, Size::new(Length::from_units(width), height));
     // A width that fits, and one that doesn't.
     let (mut low, mut high) = (0, size.width.units() + 1);
     if !fits(low) {
@@ -178,13 +181,15 @@ fn overlap(narrowed: Narrowed) -> Option<Vec<Corner>> {
     let first = whole(shape, narrowed.whole);
     let second = first.iter().map(|(x, y)| point((x + dx, y + dy)));
     let second: Vec<IntPoint> = second.collect::<Option<_>>()?;
-    let first: Vec<IntPoint> = first.iter().map(|it| point(*it)).collect::<Option<_>>()?;
+    let first: Vec<IntPoint> =
+        first.iter().map(|it| point(*it)).collect::<Option<_>>()?;
     let mut overlay = Overlay::with_contour(&first, &second);
     let shapes = overlay.overlay(OverlayRule::Intersect, FillRule::NonZero);
     let contour = shapes.into_iter().next()?.into_iter().next()?;
     let mut corners: Vec<Corner> =
         contour.iter().map(|it| (i64::from(it.x), i64::from(it.y))).collect();
-    let (left, top) = (corners.iter().map(|it| it.0).min()?, corners.iter().map(|it| it.1).min()?);
+    let (left, top) =
+        (corners.iter().map(|it| it.0).min()?, corners.iter().map(|it| it.1).min()?);
     for corner in &mut corners {
         *corner = (corner.0 - left, corner.1 - top);
     }
@@ -200,7 +205,9 @@ fn turns_left(corners: &[Corner]) -> bool {
     let twice: i128 = corners
         .iter()
         .zip(next)
-        .map(|(a, b)| i128::from(a.0) * i128::from(b.1) - i128::from(b.0) * i128::from(a.1))
+        .map(|(a, b)| {
+            i128::from(a.0) * i128::from(b.1) - i128::from(b.0) * i128::from(a.1)
+        })
         .sum();
     twice < 0
 }
@@ -252,7 +259,8 @@ fn arcs(width: i64, height: i64, across: i64, up: i64) -> Vec<Corner> {
         let all = STRETCHES * STRETCHES + t * t;
         let (cos, sin) = (STRETCHES * STRETCHES - t * t, 2 * STRETCHES * t);
         // How far in from the corner of the box, rounded up.
-        let inset = |extent: i64, part: i64| (extent * (all - part) + 2 * all - 1) / (2 * all);
+        let inset =
+            |extent: i64, part: i64| (extent * (all - part) + 2 * all - 1) / (2 * all);
         (inset(across, cos), inset(up, sin))
     });
     let quarter: Vec<Corner> = quarter.collect();
@@ -291,7 +299,11 @@ mod tests {
     #[test]
     fn a_circle_holds_the_rectangle_of_pythagoras() {
         // 3 : 4 : 5, so 30 x 40 mm has a diagonal of 50 mm.
-        assert!(holds(Shape::Circle, mm(50, 50), Size::new(Length::mm(30), Length::mm(40) - Length::from_units(300))));
+        assert!(holds(
+            Shape::Circle,
+            mm(50, 50),
+            Size::new(Length::mm(30), Length::mm(40) - Length::from_units(300))
+        ));
         assert!(!holds(Shape::Circle, mm(50, 50), mm(31, 40)));
         let widest = widest(Shape::Circle, mm(50, 50), Length::mm(40));
         assert!((widest - Length::mm(30)).units().abs() < 600, "{widest:?}");
@@ -301,7 +313,8 @@ mod tests {
     fn a_straight_side_moves_as_far_as_the_second_pass() {
         for shape in [Shape::Rectangle, Shape::Rounded, Shape::Tag] {
             for (side, left) in [(Side::Top, mm(60, 20)), (Side::Bottom, mm(60, 20))] {
-                let (_, size) = narrowed(shape, mm(60, 30), Length::mm(10), side).unwrap();
+                let (_, size) =
+                    narrowed(shape, mm(60, 30), Length::mm(10), side).unwrap();
                 assert_eq!(size, left, "{shape:?} {side:?}");
             }
         }
@@ -310,16 +323,24 @@ mod tests {
 
     #[test]
     fn corners_run_clockwise_and_bulge_out() {
-        for shape in [Shape::Rectangle, Shape::Rounded, Shape::Circle, Shape::Oval, Shape::Tag] {
+        for shape in
+            [Shape::Rectangle, Shape::Rounded, Shape::Circle, Shape::Oval, Shape::Tag]
+        {
             for size in [mm(60, 30), mm(30, 60), mm(40, 40)] {
                 let mut all = vec![(shape, size)];
                 let by = Length::mm(7);
-                all.extend([Side::Left, Side::Top].map(|it| narrowed(shape, size, by, it).unwrap()));
+                all.extend(
+                    [Side::Left, Side::Top]
+                        .map(|it| narrowed(shape, size, by, it).unwrap()),
+                );
                 for (shape, size) in all {
                     let corners = corners(shape, size);
                     let middle = (size.width.half(), size.height.half());
                     assert!(is_within(&corners, middle), "{shape:?} {size:?}");
-                    assert!(corners.iter().all(|it| is_within(&corners, *it)), "{shape:?} {size:?}");
+                    assert!(
+                        corners.iter().all(|it| is_within(&corners, *it)),
+                        "{shape:?} {size:?}"
+                    );
                 }
             }
         }

@@ -4,10 +4,12 @@
 use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
 use crate::geom::Size;
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Hands, When, envelope, need, of_blocks, prepare};
+use crate::handout::{Hands, When, envelope, extras, need, of_blocks, prepare, punched};
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
-use crate::project::{BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed};
+use crate::project::{
+    Amount, BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed,
+};
 
 /// A line: how many, what, and its size.
 struct Row {
@@ -185,6 +187,24 @@ fn rows(w: &Writer<'_>) -> Vec<Row> {
             size: None,
         });
     }
+    for (at, card) in w.project.cards.iter().enumerate() {
+        for (index, extra) in card.extras.iter().enumerate() {
+            if w.is_ahead(Act::AddExtra(CardId(at), index)) {
+                continue;
+            }
+            let (count, what) = match extra.amount {
+                Amount::Count(count) => {
+                    (count, w.user(&w.project.tools[extra.what.0].name))
+                }
+                Amount::Length(_) => (1, extras::item(w, extra)),
+            };
+            let count = count.saturating_mul(card.count);
+            match rows.iter_mut().find(|row| row.what == what) {
+                Some(row) => row.count = row.count.saturating_add(count),
+                None => rows.push(Row { count, what, size: None }),
+            }
+        }
+    }
     for (at, base) in w.project.bases.iter().enumerate() {
         let count = bases(w, BaseId(at));
         if let (Some(envelope), true) = (base.envelope, count > 0) {
@@ -280,7 +300,12 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                 }
                 PartOf::LabelMat(greeting) => {
                     if !w.is_ahead(Act::MatLabel(greeting)) {
-                        rows.push(whole(name));
+                        rows.push(match punched::in_bag(w, greeting) {
+                            Some((what, size)) => {
+                                Row { count: part.per_kit, what, size: Some(size) }
+                            }
+                            None => whole(name),
+                        });
                     }
                 }
             }

@@ -3,7 +3,7 @@
 use crate::document::{Align, Block, Column, Inline, Section, Table, Text, Tone};
 use crate::handout::of_blocks;
 use crate::handout::writer::{Writer, sentences};
-use crate::plan::{Good, Supply};
+use crate::plan::{Good, Supply, ribbon_step};
 use crate::project::Stock;
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
@@ -131,6 +131,10 @@ fn is_assorted(w: &Writer<'_>, what: Good) -> bool {
 fn row(w: &Writer<'_>, supply: &Supply, shown: Shown) -> Vec<Text> {
     let number = |count: u32| match supply.what {
         Good::Tape(_) => metres(w, count),
+        Good::Ribbon(_) => {
+            let length = ribbon_step(w.project.unit) * i64::from(count);
+            vec![Inline::plain(w.words.length(length))]
+        }
         _ => vec![Inline::plain(count.to_string())],
     };
     let packs = match supply.packs {
@@ -142,7 +146,9 @@ fn row(w: &Writer<'_>, supply: &Supply, shown: Shown) -> Vec<Text> {
         }
         Some(packs) => {
             let values = [("packs", packs.buy.into()), ("holds", packs.holds.into())];
-            if is_assorted(w, supply.what) {
+            if let Good::Ribbon(_) = supply.what {
+                w.tell("buy-rolls", &[("packs", packs.buy.into())])
+            } else if is_assorted(w, supply.what) {
                 w.tell("buy-packs-assorted", &values)
             } else {
                 w.tell("buy-packs-of", &values)
@@ -209,7 +215,11 @@ fn good(w: &Writer<'_>, good: Good) -> Text {
             };
             (name, None)
         }
-        Good::Foam(tool) | Good::Tool(tool) | Good::Tape(tool) => {
+        Good::Foam(tool)
+        | Good::Tool(tool)
+        | Good::Tape(tool)
+        | Good::Counted(tool)
+        | Good::Ribbon(tool) => {
             (w.tool(tool), project.tools[tool.0].order_number.as_ref())
         }
         Good::AnyFoam => (w.tell("good-foam", &[]), None),

@@ -4,7 +4,9 @@ use crate::document::{Block, Figure, ScaleWish, Section, Start, Step, Text, Tone
 use crate::geom::Side;
 use crate::handout::fronts::Half;
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Drawings, Wanted, When, apart, cover, fronts, photo, prepare, states};
+use crate::handout::{
+    Drawings, Wanted, When, apart, cover, extras, fronts, photo, prepare, states,
+};
 use crate::plan::{Act, Front, Task};
 use crate::project::{Card, CardId, LateId, Layer, Placed, Work};
 
@@ -127,6 +129,7 @@ pub(super) fn of_card(act: Act) -> Option<CardId> {
         | Act::StampInside(card)
         | Act::AttachInside(card, _)
         | Act::AttachEnvelope(card, _)
+        | Act::AddExtra(card, _)
         | Act::ChooseInside(card) => Some(card),
         Act::CutPaper(_)
         | Act::ScoreBase(_)
@@ -186,6 +189,7 @@ fn takes(w: &Writer<'_>, card: &Card, front: &Front) -> Text {
     if raised > 0 {
         items.push(w.tell("foam-squares", &[("count", raised.into())]));
     }
+    items.extend(card.extras.iter().map(|it| extras::item(w, it)));
     let fold = Writer::side(front.fold);
     w.tell("card-takes", &[("fold", fold.into()), ("items", w.list(items).into())])
 }
@@ -232,6 +236,9 @@ fn steps(w: &Writer<'_>, card: &Card, front: &Front, task: &Task) -> Vec<Text> {
             steps.extend(late_step(w, card, &card.envelope, at));
             let attach = w.attach(front, &card.envelope, &front.envelope, at);
             sentences([w.tell("envelope-take", &[]), attach])
+        }
+        Act::AddExtra(_, at) => {
+            card.extras.get(at).map(|it| extras::step(w, it)).unwrap_or_default()
         }
         Act::StampInside(_) => stamp_inside(w, card, front),
         Act::ChooseInside(_) => choose_inside(w, card),

@@ -15,6 +15,7 @@ mod cover;
 mod cut_plan;
 mod cutting;
 mod envelope;
+mod extras;
 mod fronts;
 mod gift;
 mod host;

@@ -137,12 +137,19 @@ fn step(w: &Writer<'_>, group: &[&Task]) -> Text {
         Act::ScoreBase(_) => texts.extend(group.iter().map(|it| score(w, it))),
         Act::FoldBase(_) => texts.push(fold(w, group)),
         Act::StampGreeting(_) => texts.push(stamp(w, group)),
-        Act::PunchLabel(_) => {
-            texts.push(punch(w, group));
-            texts.extend(punched::narrow(w, group));
+        Act::PunchLabel(_) | Act::PunchMat(_) => {
+            let is_mat = |task: &&&Task| matches!(task.act, Act::PunchMat(_));
+            let (mats, labels): (Vec<&Task>, Vec<&Task>) =
+                group.iter().partition(|task| is_mat(task));
+            if !labels.is_empty() {
+                texts.push(punch(w, &labels));
+                texts.extend(punched::narrow(w, &labels));
+            }
+            if !mats.is_empty() {
+                texts.push(punched::mats(w, &mats, times));
+            }
         }
-        Act::PunchMat(_) => texts.push(punched::mats(w, group, times)),
-        Act::MatLabel(_) => texts.extend(group.iter().map(|it| mat(w, it))),
+        Act::MatLabel(_) => texts.extend(mats(w, group)),
         Act::LateCut(late) => texts.push(late_cut(w, late, times(w, first))),
         _ => {}
     }
@@ -335,6 +342,28 @@ fn punch(w: &Writer<'_>, group: &[&Task]) -> Text {
         ("stamped", if stamped { "yes" } else { "no" }.into()),
     ];
     w.tell("punch-labels", &values)
+}
+
+/// Puts labels onto their mats; what is done alike is told once.
+fn mats(w: &Writer<'_>, group: &[&Task]) -> Vec<Text> {
+    let mut told = Vec::new();
+    let mut texts = Vec::new();
+    let mut same = Vec::new();
+    for task in group {
+        let Some(greeting) = greeting_of(task.act) else { continue };
+        let letter = w.part(PartOf::LabelMat(greeting)).map(|it| it.letter.clone());
+        let alike = (w.project.greetings[greeting.0].mat, letter, task.tool);
+        if told.contains(&alike) {
+            same.push(w.placed(Placed::Greeting(greeting)));
+            continue;
+        }
+        told.push(alike);
+        texts.push(mat(w, task));
+    }
+    if !same.is_empty() {
+        texts.push(w.tell("mat-same", &[("labels", w.list(same).into())]));
+    }
+    texts
 }
 
 fn mat(w: &Writer<'_>, task: &Task) -> Text {

@@ -1,12 +1,12 @@
 //! What is said of a second pass of a punch, and of mats that are punched.
 
 use crate::document::Text;
-use crate::geom::{Axis, Length, Side};
+use crate::geom::{Axis, Length, Side, Size};
 use crate::handout::prepare::greeting_of;
 use crate::handout::writer::{Writer, sentences};
-use crate::plan::Task;
 use crate::plan::cut::PartOf;
-use crate::project::{LabelMat, PunchedMat, Stock};
+use crate::plan::{Act, Task};
+use crate::project::{GreetingId, LabelMat, PunchedMat, Stock, ToolKind};
 
 /// The second pass for each label of a step that is narrowed, once for those that
 /// are narrowed alike.
@@ -123,4 +123,17 @@ pub(super) fn mat(
         ("up", w.words.length(up).into()),
     ];
     [sentences([lay, trim]), w.tell("mat-shows", &values)]
+}
+
+/// What a mat is in the bag once it is punched, and its size.
+pub(super) fn in_bag(w: &Writer<'_>, greeting: GreetingId) -> Option<(Text, Size)> {
+    let punched = w.project.greetings[greeting.0].mat?.punched?;
+    let ToolKind::Punch(punch) = w.project.tools[punched.with.0].kind else {
+        return None;
+    };
+    let label = w.label(greeting);
+    w.is_ahead(Act::PunchMat(greeting)).then(|| {
+        let name = w.tell("mat-of-label", &[("label", label.into())]);
+        (name, punch.outline.size)
+    })
 }

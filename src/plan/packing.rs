@@ -82,6 +82,7 @@ fn used(project: &Project, task: &Task, ahead: &BTreeSet<Act>) -> Vec<Good> {
         Act::TrimFlush(card, _)
         | Act::StampInside(card)
         | Act::AttachInside(card, _)
+        | Act::AddExtra(card, _)
         | Act::ChooseInside(card) => vec![Good::Bases(project.cards[card.0].base)],
         Act::LateCut(_) | Act::AttachEnvelope(..) => Vec::new(),
     }

@@ -2,12 +2,12 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::geom::{Length, Size};
+use crate::geom::{Length, Size, Unit};
 use crate::plan::cut::PaperCut;
 use crate::plan::uses::{Kits, Uses, layers, paper_of};
 use crate::project::{
-    BaseFrom, BaseId, Card, GreetingId, Layer, Pack, PaperId, Placed, Project, Stock,
-    ToolId, ToolKind, Trade,
+    Amount, BaseFrom, BaseId, Card, GreetingId, Layer, Pack, PaperId, Placed, Project,
+    Stock, ToolId, ToolKind, Trade,
 };
 
 /// What to buy and to have at hand, for all kits and for one.
@@ -81,6 +81,10 @@ pub enum Good {
     AnyFoam,
     /// Tape from a roll, counted in centimetres.
     Tape(ToolId),
+    /// Embellishments of a kind.
+    Counted(ToolId),
+    /// Ribbon of a kind, in steps of [`ribbon_step`].
+    Ribbon(ToolId),
     /// A tool or consumable, as many as are shared.
     Tool(ToolId),
     /// Labels of a greeting to stamp and punch.
@@ -112,8 +116,15 @@ pub(crate) fn supplies(
     }
     rows.extend(foam(project, kits));
     rows.extend(tape(project, kits));
+    rows.extend(extras(project, kits));
     for (index, tool) in project.tools.iter().enumerate() {
-        if !matches!(tool.kind, ToolKind::Foam { .. }) {
+        let listed = matches!(
+            tool.kind,
+            ToolKind::Foam { .. }
+                | ToolKind::Ribbon { .. }
+                | ToolKind::Embellishments { .. }
+        );
+        if !listed {
             rows.push(of_tool(project, kits, ToolId(index)));
         }
     }
@@ -301,6 +312,55 @@ fn foam(project: &Project, kits: &Kits) -> Vec<Supply> {
                 ToolKind::Foam { pack, .. } => (pack, project.tools[tool.0].trade),
                 _ => (None, Trade::default()),
             },
+            _ => (None, Trade::default()),
+        };
+        bought(good, Some(per_kit), per_kit.saturating_mul(kits.total()), pack, trade)
+    });
+    rows.collect()
+}
+
+/// The steps in which lengths of ribbon are counted: 1/8 in or 1 mm.
+pub const fn ribbon_step(unit: Unit) -> Length {
+    match unit {
+        Unit::Inch => Length::inch(1, 8),
+        Unit::Mm => Length::MM,
+    }
+}
+
+/// Ribbon and embellishments, by kind.
+fn extras(project: &Project, kits: &Kits) -> Vec<Supply> {
+    let step = ribbon_step(project.unit).units();
+    let steps = |length: Length| u32::try_from(length.units() / step).unwrap_or(u32::MAX);
+    let mut used: BTreeMap<Good, u32> = BTreeMap::new();
+    for card in &project.cards {
+        for extra in &card.extras {
+            let (good, much) = match extra.amount {
+                Amount::Count(count) => (Good::Counted(extra.what), count),
+                Amount::Length(length) => {
+                    // What is needed is rounded up.
+                    let up = Length::from_units(length.units() + step - 1);
+                    (Good::Ribbon(extra.what), steps(up))
+                }
+            };
+            let seen = used.entry(good).or_default();
+            *seen = seen.saturating_add(much.saturating_mul(card.count));
+        }
+    }
+    let rows = used.into_iter().map(|(good, per_kit)| {
+        let (Good::Counted(id) | Good::Ribbon(id)) = good else {
+            return for_each_kit(good, per_kit, kits, None);
+        };
+        let tool = &project.tools[id.0];
+        let (pack, trade) = match tool.kind {
+            ToolKind::Embellishments { pack } => (pack, tool.trade),
+            ToolKind::Ribbon { roll } => {
+                let roll = roll.map(|roll| Pack { holds: steps(roll).max(1), designs: 1 });
+                // Rolls are counted, ribbon is measured: what is there is so many rolls.
+                let there =
+                    roll.map_or(0, |it| it.holds.saturating_mul(tool.trade.on_hand));
+                let price = tool.trade.price.filter(|_| roll.is_some());
+                (roll, Trade { on_hand: there, price })
+            }
             _ => (None, Trade::default()),
         };
         bought(good, Some(per_kit), per_kit.saturating_mul(kits.total()), pack, trade)

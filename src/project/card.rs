@@ -222,6 +222,8 @@ pub struct Card {
     pub stands: Stands,
     /// On the front, from the base upwards.
     pub layers: Vec<Layer>,
+    /// What is put on last: ribbon, embellishments.
+    pub extras: Vec<Extra>,
     /// What is inside.
     pub inside: Inside,
     /// Layers on the envelope.
@@ -230,6 +232,28 @@ pub struct Card {
     pub photo: Option<Photo>,
     /// Tips for this card.
     pub tips: Vec<Text>,
+}
+
+/// Ribbon or embellishments on a card.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Extra {
+    /// What it is.
+    pub what: ToolId,
+    /// How much of it.
+    pub amount: Amount,
+    /// Where it goes, in the user's words.
+    pub place: Option<Text>,
+    /// Where it is said.
+    pub site: Site,
+}
+
+/// How much of something.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Amount {
+    /// So many.
+    Count(u32),
+    /// So long.
+    Length(Length),
 }
 
 /// How a card stands.

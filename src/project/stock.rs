@@ -260,6 +260,16 @@ pub enum ToolKind {
         /// How many squares are in a pack, if it was given.
         pack: Option<Pack>,
     },
+    /// Ribbon, cord or the like, by length.
+    Ribbon {
+        /// How much is on a roll, if it was given.
+        roll: Option<Length>,
+    },
+    /// Small things that are put onto cards, by count.
+    Embellishments {
+        /// How many are in a pack, if it was given.
+        pack: Option<Pack>,
+    },
     /// Something hot.
     Heat,
     /// A pen or pencil.

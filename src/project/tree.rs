@@ -18,6 +18,8 @@ use crate::source::{Site, Source};
 pub(super) const MOST_BYTES: usize = 4 << 20;
 /// The most nodes, repeated ones counted each time.
 const MOST_NODES: usize = 500_000;
+/// The most rows of one list, and the most keys that stand together.
+const MOST_ROWS: usize = 20_000;
 /// The most levels of lists and keys within each other.
 const MOST_LEVELS: usize = 64;
 
@@ -240,6 +242,19 @@ impl Grower<'_> {
             return Ok(());
         };
         open.levels = open.levels.max(levels);
+        let rows = match &open.holds {
+            Holds::List(nodes) => nodes.len(),
+            Holds::Keys(entries, _) => entries.len(),
+        };
+        if MOST_ROWS <= rows {
+            let site = node.site;
+            return Err(self.fault(
+                &rules::TOO_LARGE,
+                site,
+                "a list or a set of keys has more than 20 000 rows",
+                "look for rows that were pasted too often; a card may have a `count`",
+            ));
+        }
         match &mut open.holds {
             Holds::List(nodes) => nodes.push(node),
             Holds::Keys(entries, waiting) => match waiting.take() {

@@ -141,8 +141,7 @@ fn layers_that_lie_apart_are_not_stacked() {
 #[test]
 fn a_mat_lies_under_its_label_and_foam_under_both() {
     let mut project = stacked();
-    let mat =
-        LabelMat::cut(PaperId(1), Length::inch(1, 16), Site::default());
+    let mat = LabelMat::cut(PaperId(1), Length::inch(1, 16), Site::default());
     project.greetings = vec![Greeting { mat: Some(mat), ..greeting("hello") }];
     project.papers[1].thickness = Some(hundredths(50));
     project.cards[0].layers =

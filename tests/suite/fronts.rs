@@ -186,8 +186,7 @@ fn a_raised_layer_is_neither_trimmed_nor_too_small_for_its_squares() {
 fn a_mat_shows_all_round_and_is_what_the_place_is_meant_for() {
     let mut project = project();
     let mut hello = greeting("hello");
-    hello.mat =
-        Some(LabelMat::cut(PaperId(0), sixteenths(2), Site::default()));
+    hello.mat = Some(LabelMat::cut(PaperId(0), sixteenths(2), Site::default()));
     project.greetings.push(hello);
     let layer = Layer {
         across: from(Side::Left, 4),

@@ -120,6 +120,7 @@ pub(crate) fn card(name: &str, stands: Stands, layers: Vec<Layer>) -> Card {
         base: BaseId(0),
         stands,
         layers,
+        extras: Vec::new(),
         inside: Inside::default(),
         envelope: Vec::new(),
         photo: None,

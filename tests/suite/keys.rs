@@ -18,6 +18,8 @@ papers:
   slate: {kind: cardstock, scraps: at least 4 x 4 in}
 tools:
   scissors: {kind: scissors}
+  brads: {kind: embellishments}
+  cord: {kind: ribbon}
   tape runner: {kind: tape}
   tag: {kind: punch, outline: tag 2 1/4 x 1 1/4 in}
   kind words: {kind: stamp set}
@@ -56,7 +58,7 @@ fn around(group: &str, key: &Key) -> String {
         "outline" => "kind: punch, ",
         "reach" | "takes strips" => "kind: punch, outline: circle 1 in, ",
         "dries" | "enough for" => "kind: glue, ",
-        "roll" => "kind: tape, ",
+        "roll" => "kind: ribbon, ",
         "thickness" | "pack" => "kind: foam squares, ",
         "kind" => "",
         "colour" => "kind: ink pad, ",
@@ -107,7 +109,22 @@ fn around(group: &str, key: &Key) -> String {
             "pieces",
             &format!("  mist: {{of: meadow, size: 5 1/2 x 2 in, {group}: {{KEY}}}}\n"),
         ),
-        "around" => within("pieces", "  mist: {of: oat, size: {KEY}}\n"),
+        "around" => {
+            let rest = match name {
+                "border" => "around: sash, ",
+                "cut" => "half of: sash, ",
+                _ => "",
+            };
+            within("pieces", &format!("  mist: {{of: oat, size: {{{rest}KEY}}}}\n"))
+        }
+        "extra" => {
+            let rest = match name {
+                "what" => "",
+                "length" => "what: cord, ",
+                _ => "what: brads, ",
+            };
+            card(&format!("extras: [{{{rest}KEY}}]"))
+        }
         "late cut" => format!("{STOCK}late cuts: [{{KEY}}]\n"),
         "part" => format!(
             "{STOCK}late cuts: [{{piece: rail, halve: along, makes: {{half: {{KEY}}}}}}]\n"
@@ -116,7 +133,10 @@ fn around(group: &str, key: &Key) -> String {
         "label" => within("greetings", "  mist: {words: a, of: oat, label: {KEY}}\n"),
         "narrowed" => {
             let rest = if name == "take off" { "side: top" } else { "take off: 1/8 in" };
-            within("greetings", &format!("  mist: {{like: thanks, narrowed: {{{rest}, KEY}}}}\n"))
+            within(
+                "greetings",
+                &format!("  mist: {{like: thanks, narrowed: {{{rest}, KEY}}}}\n"),
+            )
         }
         "mat" if ["halved", "slid"].contains(&name) => within(
             "greetings",
@@ -194,7 +214,8 @@ fn every_example_of_the_table_can_be_read() {
             // No file lies beside them.
             said.retain(|it| {
                 !["project", "supplies"].contains(&group.name)
-                    || !(it.starts_with("unknown-name") || it.starts_with("file-not-there"))
+                    || !(it.starts_with("unknown-name")
+                        || it.starts_with("file-not-there"))
             });
             assert!(said.is_empty(), "`{}` of {}: {said:?}", key.name, group.a);
         }

@@ -4,10 +4,36 @@ use crate::random::Random;
 
 /// Values that stand where others belong.
 const VALUES: [&str; 30] = [
-    "0", "-1", "1", "99999999999999999999", "1e308", "1e308 in", "100 m", "0 x 0 in",
-    "1/0 in", "1/64 in", "12 x 12 in", "100000 mm", "0.001 mm", "4 1/4", "yes", "no",
-    "~", "[]", "{}", "[a, b]", "{a: b}", "\"\"", "'", "\"", "*a", "&a b", "# gone", "é¼½",
-    "top of thanks", "any",
+    "0",
+    "-1",
+    "1",
+    "99999999999999999999",
+    "1e308",
+    "1e308 in",
+    "100 m",
+    "0 x 0 in",
+    "1/0 in",
+    "1/64 in",
+    "12 x 12 in",
+    "100000 mm",
+    "0.001 mm",
+    "4 1/4",
+    "yes",
+    "no",
+    "~",
+    "[]",
+    "{}",
+    "[a, b]",
+    "{a: b}",
+    "\"\"",
+    "'",
+    "\"",
+    "*a",
+    "&a b",
+    "# gone",
+    "é¼½",
+    "top of thanks",
+    "any",
 ];
 
 /// The text with one to three edits: lines lost, doubled or swapped, values put
@@ -35,7 +61,8 @@ pub(crate) fn mutated(text: &str, seed: u64) -> String {
             4 => {
                 // The value of one line for another.
                 let value = lines[other].split_once(": ").map(|it| it.1.to_owned());
-                if let (Some((key, _)), Some(value)) = (lines[at].split_once(": "), value) {
+                if let (Some((key, _)), Some(value)) = (lines[at].split_once(": "), value)
+                {
                     lines[at] = format!("{key}: {value}");
                 }
             }
@@ -67,7 +94,8 @@ pub(crate) fn mutated(text: &str, seed: u64) -> String {
             _ => {
                 let signs = lines[at].chars().count();
                 let lost = below(signs);
-                let kept = lines[at].chars().enumerate().filter(|(index, _)| *index != lost);
+                let kept =
+                    lines[at].chars().enumerate().filter(|(index, _)| *index != lost);
                 lines[at] = kept.map(|it| it.1).collect();
             }
         }

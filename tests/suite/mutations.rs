@@ -34,10 +34,7 @@ fn located(sources: &Sources, notes: &[Diagnostic], seed: u64) {
 }
 
 /// What comes of a mutated demo: its project with its plan, or notes.
-fn tried(
-    texts: &[String],
-    seed: u64,
-) -> Option<(Project, leafwright::plan::Plan)> {
+fn tried(texts: &[String], seed: u64) -> Option<(Project, leafwright::plan::Plan)> {
     let which = usize::try_from(seed).unwrap_or(0) % texts.len();
     let (sources, outcome) = read("mutated.yaml", &mutated(&texts[which], seed));
     located(&sources, &outcome.notes, seed);
@@ -45,7 +42,8 @@ fn tried(
         assert!(outcome.notes.iter().any(Diagnostic::is_error), "seed {seed}");
         return None;
     };
-    let planned = plan(&project, &PlanOptions { budget: BUDGET, ..PlanOptions::default() });
+    let planned =
+        plan(&project, &PlanOptions { budget: BUDGET, ..PlanOptions::default() });
     located(&sources, &planned.notes, seed);
     let Some(plan) = planned.value else {
         assert!(planned.notes.iter().any(Diagnostic::is_error), "seed {seed}");

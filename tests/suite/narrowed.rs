@@ -51,7 +51,8 @@ fn inch(over: i64, under: i64) -> Length {
     Length::inch(over, under)
 }
 
-const NARROWED: &str = "    narrowed: {take off: 3/8 in, side: top, held with: a slip of paper}\n";
+const NARROWED: &str =
+    "    narrowed: {take off: 3/8 in, side: top, held with: a slip of paper}\n";
 
 #[test]
 fn a_second_pass_leaves_what_both_share() {
@@ -77,7 +78,8 @@ fn a_mat_of_the_same_punch_is_slid_together_under_a_narrowed_label() {
 
 #[test]
 fn a_mat_of_the_same_punch_is_slid_apart_under_a_whole_label() {
-    let rest = "    mat: {of: dusk, punched with: tag, halved: left and right, border: 1/8 in}";
+    let rest =
+        "    mat: {of: dusk, punched with: tag, halved: left and right, border: 1/8 in}";
     let mat = greeting(rest).mat.expect("a mat");
     // The label of the same punch: the halves move by both borders.
     assert_eq!(mat.punched.expect("it is punched").moved, inch(1, 4));
@@ -97,7 +99,8 @@ fn what_shows_more_than_wanted_is_trimmed() {
 
 #[test]
 fn a_mat_of_a_larger_punch_may_stay_whole() {
-    let mat = greeting("    mat: {of: dusk, punched with: large tag}").mat.expect("a mat");
+    let mat =
+        greeting("    mat: {of: dusk, punched with: large tag}").mat.expect("a mat");
     assert_eq!(mat.shows, Size::new(inch(1, 4), inch(3, 8)));
 }
 

@@ -194,8 +194,7 @@ fn labels_of_one_size_are_one_part_and_punched_ones_take_a_strip() {
         project.greetings[punched].label.punch = Some(ToolId(0));
     }
     let border = sixteenths(1);
-    project.greetings[0].mat =
-        Some(LabelMat::cut(PaperId(0), border, Site::default()));
+    project.greetings[0].mat = Some(LabelMat::cut(PaperId(0), border, Site::default()));
     let layers = (0..4).map(|it| layer(Placed::Greeting(GreetingId(it)))).collect();
     project.cards.push(card("Card", Stands::Wide, layers));
     project.cards[0].count = 2;

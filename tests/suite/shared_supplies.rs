@@ -20,7 +20,10 @@ impl Folder for Files {
     }
 }
 
-fn read(main: &str, files: &[(&'static str, &'static str)]) -> (Sources, Outcome<Project>) {
+fn read(
+    main: &str,
+    files: &[(&'static str, &'static str)],
+) -> (Sources, Outcome<Project>) {
     let files = Files(files.iter().copied().collect());
     project::read(Source::new("set/cards.yaml", main), &files)
 }
@@ -76,7 +79,9 @@ fn each_file_has_its_own_unit() {
     assert_eq!(sheets[0].size.width.units(), 210 * 14_400);
     let without = SUPPLIES.replacen("unit: mm\n", "", 1).leak();
     let (_, outcome) = read(SET, &[("supplies.yaml", without)]);
-    assert!(outcome.notes.iter().any(|it| it.rule.name == "no-unit" && it.site.file == 1));
+    assert!(
+        outcome.notes.iter().any(|it| it.rule.name == "no-unit" && it.site.file == 1)
+    );
 }
 
 #[test]
@@ -111,7 +116,8 @@ fn two_shared_files_may_not_offer_one_name_and_circles_are_refused() {
     let (_, outcome) = read(&both, &files);
     let rules: Vec<_> = outcome.notes.iter().map(|it| it.rule.name).collect();
     assert_eq!(rules, ["name-used-twice"]);
-    let circle = [("supplies.yaml", "use: more.yaml"), ("more.yaml", "use: supplies.yaml")];
+    let circle =
+        [("supplies.yaml", "use: more.yaml"), ("more.yaml", "use: supplies.yaml")];
     let (_, outcome) = read(SET, &circle);
     assert!(outcome.notes.iter().any(|it| it.rule.name == "goes-in-a-circle"));
 }
@@ -122,11 +128,13 @@ fn check(name: &str, path: &str, lay: impl Fn(&Path)) -> String {
     let _ = fs::remove_dir_all(&folder);
     fs::create_dir_all(folder.join("set")).expect("a folder");
     fs::write(folder.join("outside.yaml"), SUPPLIES).expect("written");
-    fs::write(folder.join("set/cards.yaml"), SET.replace("supplies.yaml", path)).expect("written");
+    fs::write(folder.join("set/cards.yaml"), SET.replace("supplies.yaml", path))
+        .expect("written");
     lay(&folder);
     let file = folder.join("set/cards.yaml");
     let (mut out, mut err) = (Vec::new(), Vec::new());
-    let arguments = ["leafwright", "check", file.to_str().expect("plain"), "--messages", "short"];
+    let arguments =
+        ["leafwright", "check", file.to_str().expect("plain"), "--messages", "short"];
     let _ = cli::run(arguments.map(OsString::from), &mut out, &mut err, false);
     String::from_utf8(err).expect("text")
 }

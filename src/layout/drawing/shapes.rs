@@ -142,7 +142,8 @@ fn overlap([left, top, right, bottom]: Edges, narrowed: Narrowed) -> Piece {
     if corners.is_empty() {
         return Piece::rect(left, top, right - left, bottom - top);
     }
-    let most = |of: fn(&(Length, Length)) -> f64| corners.iter().map(of).fold(1e-9, f64::max);
+    let most =
+        |of: fn(&(Length, Length)) -> f64| corners.iter().map(of).fold(1e-9, f64::max);
     let (wide, high) = (most(|it| it.0.as_mm()), most(|it| it.1.as_mm()));
     let points: Vec<(f64, f64)> = corners
         .iter()
@@ -173,9 +174,7 @@ fn core(edges: Edges, shape: Shape) -> Edges {
         | Shape::Circle
         | Shape::Oval
         | Shape::Tag
-        | Shape::Narrowed(_) => {
-            (by * width, by * height)
-        }
+        | Shape::Narrowed(_) => (by * width, by * height),
     };
     [left + dx, top + dy, right - dx, bottom - dy]
 }

@@ -71,6 +71,8 @@ pub enum Act {
     Attach(CardId, usize),
     /// Trims a layer flush from the inside.
     TrimFlush(CardId, usize),
+    /// Puts the so-and-so-many-th extra onto a card.
+    AddExtra(CardId, usize),
     /// Stamps or writes the words inside.
     StampInside(CardId),
     /// Fixes a layer inside.

@@ -241,6 +241,15 @@ impl List<'_> {
                 self.needs(Act::Attach(id, index));
             }
         }
+        for index in 0..card.extras.len() {
+            let act = Act::AddExtra(id, index);
+            self.add(act, Work::Attach, Moment::Card(id.0)).times = card.count;
+            self.needs_base(card.base);
+            if let Some(last) = card.layers.len().checked_sub(1) {
+                self.needs(Act::Attach(id, last));
+                self.needs(Act::TrimFlush(id, last));
+            }
+        }
         for (index, layer) in card.inside.layers.iter().enumerate() {
             self.attach(Act::AttachInside(id, index), id, card, layer);
             self.needs_base(card.base);

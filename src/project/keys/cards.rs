@@ -21,7 +21,7 @@ pub(super) static PIECE: Group = Group {
             "size",
             Takes::Any(&[Takes::Size, Takes::Group("around")]),
             UNLESS_LIKE,
-            "Width x height as it lies with the pattern upright; or around another piece.",
+            "Width x height as it lies with the pattern upright; or by another piece.",
             "5 1/2 x 2 in",
         ),
         key(
@@ -102,21 +102,25 @@ pub(super) static REGION: Group = Group {
 
 pub(super) static AROUND: Group = Group {
     name: "around",
-    a: "a size around a piece",
+    a: "a size by another piece",
     keys: &[
-        key(
-            "around",
-            Takes::Name("piece"),
-            "needed",
-            "The piece it shows around.",
-            "sash",
-        ),
+        key("around", Takes::Name("piece"), "", "The piece it shows around.", "sash"),
         key(
             "border",
             Takes::Length,
-            "needed",
+            "needed with `around`",
             "How much of it shows all round.",
             "1/8 in",
+        ),
+        key("half of", Takes::Name("piece"), "", "It is half as large.", "sash"),
+        key("third of", Takes::Name("piece"), "", "It is a third.", "sash"),
+        key("quarter of", Takes::Name("piece"), "", "It is a quarter.", "sash"),
+        key(
+            "cut",
+            Takes::OneOf(&["lengthwise", "crosswise"]),
+            "crosswise",
+            "Which way the cuts between the shares run.",
+            "lengthwise",
         ),
     ],
 };
@@ -321,6 +325,13 @@ pub(super) static CARD: Group = Group {
             "What is on the front, from the base upwards.",
             "[{piece: sash, bottom: 1/2 in}]",
         ),
+        key(
+            "extras",
+            Takes::List("extra"),
+            "",
+            "Ribbon by length, embellishments by count, put on last.",
+            "[{what: brads, count: 3}]",
+        ),
         key("inside", Takes::Group("inside"), "", "What is inside.", "{words: Hello}"),
         key(
             "envelope",
@@ -354,7 +365,7 @@ pub(super) static INSIDE: Group = Group {
         key("ink", Takes::Name("tool"), "", "The ink they are stamped in.", "plum ink"),
         key(
             "choose",
-            Takes::OneOf(&["when the card is sent"]),
+            Takes::OneOf(&["when the card is sent", "later"]),
             "",
             "The words are chosen later.",
             "when the card is sent",
@@ -366,6 +377,35 @@ pub(super) static INSIDE: Group = Group {
             "",
             "What is fixed inside.",
             "[{piece: tile}]",
+        ),
+    ],
+};
+
+pub(super) static EXTRA: Group = Group {
+    name: "extra",
+    a: "an extra",
+    keys: &[
+        key(
+            "what",
+            Takes::Name("tool"),
+            "needed",
+            "Something among the tools: ribbon, embellishments.",
+            "brads",
+        ),
+        key(
+            "count",
+            Takes::Count(1, 1000),
+            "1, unless it has a length",
+            "How many.",
+            "3",
+        ),
+        key("length", Takes::Length, "", "How long, of what comes by length.", "8 in"),
+        key(
+            "where",
+            Takes::Words,
+            "",
+            "Where it goes, and how, for the step.",
+            "at the corners of the sash",
         ),
     ],
 };

@@ -145,6 +145,7 @@ pub static GROUPS: &[&Group] = &[
     &cards::NARROWED,
     &cards::MAT,
     &cards::CARD,
+    &cards::EXTRA,
     &cards::LAYER,
     &cards::INSIDE,
     &pictures::PICTURE,

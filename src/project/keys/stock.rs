@@ -261,6 +261,8 @@ pub(in crate::project) const KINDS: &[&str] = &[
     "foam squares",
     "heat tool",
     "pen",
+    "ribbon",
+    "embellishments",
     "other",
 ];
 
@@ -326,11 +328,17 @@ pub(super) static TOOL: Group = Group {
         ),
         key("dries", Takes::Words, "0 min", "How long a glue takes to dry.", "20 min"),
         key("thickness", Takes::Length, "", "How thick foam squares are.", "2 mm"),
-        key("pack", PACKED, "", "How many foam squares are in a pack.", "100"),
-        key("instead", Takes::Told, "", "What does instead.", "a knife and a ruler"),
+        key(
+            "pack",
+            PACKED,
+            "",
+            "How many foam squares or embellishments are in a pack.",
+            "100",
+        ),
+        key("roll", Takes::Length, "", "How much tape or ribbon is on a roll.", "8 m"),
         key("colour", Takes::Words, "", "The colour of an ink or a pen.", "\"#4a2c4f\"")
             .or("color"),
-        key("instead", Takes::Words, "", "What does instead.", "a knife and a ruler"),
+        key("instead", Takes::Told, "", "What does instead.", "a knife and a ruler"),
         key("order number", Takes::Words, "", "What to write on the order.", "F-2"),
         key(
             "price",
@@ -360,7 +368,6 @@ pub(super) static TOOL: Group = Group {
             "How many cards one tape, glue, ink or pen is enough for.",
             "200",
         ),
-        key("roll", Takes::Length, "", "How much tape is on a roll.", "8 m"),
         PRINTED,
     ],
 };

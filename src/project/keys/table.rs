@@ -18,13 +18,21 @@ pub fn takes_in_words(takes: &Takes) -> String {
         Takes::Name(what) => format!("the name of a {what}"),
         Takes::Group(name) => format!("keys of its own: {}", keys_of(name)),
         Takes::Named(name) => {
-            format!("names of your own, each with the keys of {}: {}", group(name).a, keys_of(name))
+            format!(
+                "names of your own, each with the keys of {}: {}",
+                group(name).a,
+                keys_of(name)
+            )
         }
         Takes::NamedAs(each) => {
             format!("names of your own, each with {}", takes_in_words(each))
         }
         Takes::List(name) => {
-            format!("a list, each row with the keys of {}: {}", group(name).a, keys_of(name))
+            format!(
+                "a list, each row with the keys of {}: {}",
+                group(name).a,
+                keys_of(name)
+            )
         }
         Takes::Rows(each) => format!("a list, each row {}", takes_in_words(each)),
         Takes::NamedLists(name) => {
@@ -40,13 +48,16 @@ pub fn takes_in_words(takes: &Takes) -> String {
 fn listed(words: &[&str]) -> String {
     let words: Vec<_> = words.iter().map(|word| format!("`{word}`")).collect();
     match words.split_last() {
-        Some((last, rest)) if !rest.is_empty() => format!("{} or {last}", rest.join(", ")),
+        Some((last, rest)) if !rest.is_empty() => {
+            format!("{} or {last}", rest.join(", "))
+        }
         _ => words.concat(),
     }
 }
 
 fn keys_of(name: &str) -> String {
-    let keys: Vec<_> = group(name).keys.iter().map(|key| format!("`{}`", key.name)).collect();
+    let keys: Vec<_> =
+        group(name).keys.iter().map(|key| format!("`{}`", key.name)).collect();
     keys.join(", ")
 }
 
@@ -54,7 +65,10 @@ fn keys_of(name: &str) -> String {
 pub fn table() -> String {
     let mut text = String::new();
     for group in GROUPS {
-        text.push_str(&format!("\n**{}**\n\n| key | what it is for | for instance |\n|---|---|---|\n", group.a));
+        text.push_str(&format!(
+            "\n**{}**\n\n| key | what it is for | for instance |\n|---|---|---|\n",
+            group.a
+        ));
         for key in group.keys {
             let Key { name, default, about, example, .. } = key;
             let default = match *default {

@@ -7,6 +7,7 @@ use crate::geom::{Size, Turn};
 use crate::project::picture::CARD_ROOM;
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::{Draft, at};
+use crate::project::read::extras;
 use crate::project::read::greetings::ink;
 use crate::project::read::late::face;
 use crate::project::read::pictures;
@@ -72,6 +73,7 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
         fold: front.map(|base| place::fold_side(stands, base.fold)),
     };
     let layers = layers(desk, keys.get("layers"), front, draft);
+    let extras = extras::read(desk, keys.get("extras"), draft);
     let inside = inside(desk, &keys, front, draft);
     let base_of = base.and_then(|base| at(&draft.bases, base));
     if let (Some(entry), Some(base)) = (keys.entry("envelope"), base_of)
@@ -98,6 +100,7 @@ fn card(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Card> {
         base: BaseId(base?),
         stands,
         layers: layers?,
+        extras: extras?,
         inside: inside?,
         envelope: envelope?,
         photo,
@@ -116,8 +119,9 @@ fn inside(
     desk.either_key(&keys, "words", "choose");
     let words = keys.get("words").and_then(|node| desk.told(node));
     let ink = keys.get("ink").and_then(|node| ink(desk, node, draft));
-    let chosen =
-        keys.get("choose").map(|node| desk.one_of(node, &["when the card is sent"]));
+    let chosen = keys
+        .get("choose")
+        .map(|node| desk.one_of(node, &["when the card is sent", "later"]));
     let among = desk.all_told(keys.get("among"));
     if let (Some(among), None) = (keys.entry("among"), chosen) {
         let message = "`among` has no effect without `choose`";
@@ -265,6 +269,15 @@ fn showing(
 /// How many foam squares: `4 squares`.
 fn raised(desk: &mut Desk<'_>, node: &Node) -> Option<u32> {
     let (text, _) = desk.raw(node)?;
+    if matches!(text, "yes" | "true") {
+        desk.fault(
+            &rules::NOT_A_NUMBER,
+            node.site,
+            "it isn't said on how many foam squares",
+            "write `raised: 4 squares`, for instance",
+        );
+        return None;
+    }
     let number = text.split_once(' ').map_or(text, |(number, rest)| match rest.trim() {
         "square" | "squares" | "foam square" | "foam squares" => number,
         _ => text,

@@ -158,6 +158,11 @@ impl<'a> Desk<'a> {
         }
     }
 
+    /// Whether a node is this one word.
+    pub(crate) fn says(&self, node: &Node, word: &str) -> bool {
+        matches!(&node.value, Value::Words { text, .. } if text.trim() == word)
+    }
+
     /// Words to print or to compare.
     pub(crate) fn words(&mut self, node: &Node) -> Option<Text> {
         let (words, plain) = self.raw(node)?;
@@ -280,6 +285,12 @@ impl<'a> Desk<'a> {
             Some((rest, "wide")) => (rest, Some(Way::Wide)),
             Some((rest, "lengthwise" | "along")) => (rest, Some(Way::Lengthwise)),
             Some((rest, "crosswise" | "across")) => (rest, Some(Way::Crosswise)),
+            Some((rest, "top" | "bottom")) if from_the(rest).is_some() => {
+                (from_the(rest).unwrap_or(rest), Some(Way::High))
+            }
+            Some((rest, "left" | "right")) if from_the(rest).is_some() => {
+                (from_the(rest).unwrap_or(rest), Some(Way::Wide))
+            }
             _ => (text, None),
         };
         let length = self.length_in(rest, node.site)?;
@@ -363,6 +374,11 @@ impl<'a> Desk<'a> {
         }
         diag::near(written, words)
     }
+}
+
+/// What stands before `from the`, as in `1 in from the top`.
+fn from_the(text: &str) -> Option<&str> {
+    [" from the", " off the", " at the"].iter().find_map(|it| text.strip_suffix(it))
 }
 
 /// The user's words for a message: in backticks, not too long, on one line.

@@ -4,10 +4,10 @@ use crate::diag::{Diagnostic, rules};
 use crate::geom::{Shape, Size};
 use crate::project::read::desk::{Desk, quote};
 use crate::project::read::draft::{Draft, at};
+use crate::project::read::mats::{self, Pass, RawMat};
 use crate::project::read::shape::name_of;
 use crate::project::read::tools::{SHAPES, of_kind};
 use crate::project::tree::{Entry, Node, Value};
-use crate::project::read::mats::{self, Pass, RawMat};
 use crate::project::{Greeting, Label, Outline, PaperId, Text, ToolId, ToolKind};
 
 /// The most greetings that are read.

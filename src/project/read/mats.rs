@@ -144,11 +144,7 @@ pub(crate) fn narrow(
 }
 
 /// The mat under a label of a size: what shows of it, what is trimmed.
-pub(crate) fn settle(
-    desk: &mut Desk<'_>,
-    raw: &RawMat,
-    label: Size,
-) -> Option<LabelMat> {
+pub(crate) fn settle(desk: &mut Desk<'_>, raw: &RawMat, label: Size) -> Option<LabelMat> {
     let wanted = raw.border.unwrap_or(match desk.shown() {
         Unit::Inch => Length::inch(1, 16),
         Unit::Mm => Length::from_units(Length::MM.units() * 3 / 2),
@@ -168,7 +164,12 @@ pub(crate) fn settle(
         let shape = outline.shape;
         let (moved, trim) = (Length::ZERO, Length::ZERO);
         let punched = PunchedMat { with, shape, halved: Axis::Level, moved, trim };
-        return Some(LabelMat { of: raw.of, shows, punched: Some(punched), site: raw.site });
+        return Some(LabelMat {
+            of: raw.of,
+            shows,
+            punched: Some(punched),
+            site: raw.site,
+        });
     };
     // Halves move across the cut between them.
     let (along, across) = (halved.other(), halved);
@@ -218,9 +219,19 @@ fn slid_wrongly(
     let unit = desk.shown();
     let by = if moved < Length::ZERO { -moved } else { moved }.show(unit);
     let (message, cure) = if apart {
-        (format!("slid apart, too much of the mat would show; it must come together by {by}"), "together")
+        (
+            format!(
+                "slid apart, too much of the mat would show; it must come together by {by}"
+            ),
+            "together",
+        )
     } else {
-        (format!("slid together, the mat would be too small; its halves must lie {by} apart"), "apart")
+        (
+            format!(
+                "slid together, the mat would be too small; its halves must lie {by} apart"
+            ),
+            "apart",
+        )
     };
     desk.note(
         Diagnostic::new(&rules::MAT_SLID_THE_WRONG_WAY, site, message)
@@ -235,7 +246,9 @@ fn label_over_mat(desk: &mut Desk<'_>, raw: &RawMat, label: Size, mat: Size) {
     desk.fault(
         &rules::LABEL_OVER_MAT,
         raw.site,
-        format!("the label is {label}; the punch makes {mat}, which doesn't reach around it"),
+        format!(
+            "the label is {label}; the punch makes {mat}, which doesn't reach around it"
+        ),
         "halve it the other way, or take a larger punch",
     );
 }

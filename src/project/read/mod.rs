@@ -7,6 +7,7 @@ mod bases;
 mod cards;
 mod desk;
 mod draft;
+mod extras;
 mod faults;
 mod fit_rules;
 mod greetings;
@@ -67,6 +68,11 @@ pub fn read_all(source: Source, folder: &dyn Folder) -> Reading {
         None => shared::open(&mut sources, folder, &root),
         Some(_) => Shared::default(),
     };
+    if let Some(fault) = fault.as_ref().filter(|it| it.rule == &rules::TOO_LARGE) {
+        // Nothing is made of half a flood: the limit is told at once.
+        let outcome = Outcome { value: None, notes: vec![(**fault).clone()] };
+        return Reading { sources, outcome, sound_cards: None };
+    }
     let (mut outcome, mut sound_cards) = meaning(&sources, &root, shared, folder);
     if let Some(fault) = fault {
         sound_cards = None;

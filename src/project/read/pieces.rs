@@ -32,7 +32,35 @@ struct Raw<'n> {
 #[derive(Clone, Copy)]
 enum RawSize {
     Own(Size, Site),
-    Around(usize, Length, Site),
+    By(usize, Step, Site),
+}
+
+/// How a size follows from that of another piece.
+#[derive(Clone, Copy)]
+enum Step {
+    /// It shows so much all round.
+    Around(Length),
+    /// It is one of so many equal shares; `across` if the cuts between them run
+    /// along the shorter side.
+    Share { of: i64, across: bool },
+}
+
+impl Step {
+    fn after(self, size: Size) -> Size {
+        match self {
+            Self::Around(border) => {
+                Size::new(size.width + border * 2, size.height + border * 2)
+            }
+            Self::Share { of, across } => {
+                let share = |length: Length| Length::from_units(length.units() / of);
+                if (size.height <= size.width) == across {
+                    Size::new(share(size.width), size.height)
+                } else {
+                    Size::new(size.width, share(size.height))
+                }
+            }
+        }
+    }
 }
 
 /// Reads every piece; the papers must have been read.
@@ -98,10 +126,31 @@ fn size(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<RawSize> {
         return desk.size(node).map(|size| RawSize::Own(size, node.site));
     }
     let keys = desk.open(node, node.site, "around");
+    let shares = [("half of", 2), ("third of", 3), ("quarter of", 4)];
+    let share = shares.into_iter().find_map(|(name, of)| Some((keys.get(name)?, of)));
+    for (name, _) in shares {
+        desk.either_key(&keys, "around", name);
+    }
+    desk.either_key(&keys, "half of", "third of");
+    desk.either_key(&keys, "half of", "quarter of");
+    desk.either_key(&keys, "third of", "quarter of");
+    let idle = if share.is_some() { "border" } else { "cut" };
+    if let Some(entry) = keys.entry(idle) {
+        let message = format!("`{idle}` has no effect on a size of this kind");
+        desk.fault(&rules::KEY_WITHOUT_EFFECT, entry.site, message, "remove it");
+    }
+    if let Some((it, of)) = share {
+        let piece = desk.resolve(it, &draft.piece_names);
+        let across = match keys.get("cut") {
+            Some(node) => desk.one_of(node, &["lengthwise", "crosswise"])? == 1,
+            None => true,
+        };
+        return Some(RawSize::By(piece?, Step::Share { of, across }, node.site));
+    }
     let around =
         desk.need(&keys, "around").and_then(|it| desk.resolve(it, &draft.piece_names));
     let border = desk.need(&keys, "border").and_then(|it| desk.some_length(it));
-    Some(RawSize::Around(around?, border?, node.site))
+    Some(RawSize::By(around?, Step::Around(border?), node.site))
 }
 
 /// Looks up in other pieces what a piece doesn't say itself.
@@ -189,7 +238,7 @@ fn size_of(raws: &[Raw<'_>], index: usize, lost: &mut [bool]) -> Shown {
     while ends && at < raws.len() && !lost[at] {
         lost[at] = true;
         at = match (raws[at].size, raws[at].like) {
-            (Some(RawSize::Around(of, ..)), _) => of,
+            (Some(RawSize::By(of, ..)), _) => of,
             (_, like) => like.unwrap_or(raws.len()),
         };
     }
@@ -198,19 +247,19 @@ fn size_of(raws: &[Raw<'_>], index: usize, lost: &mut [bool]) -> Shown {
 
 /// Follows a piece to the one that has a size of its own.
 fn follow(raws: &[Raw<'_>], index: usize, lost: &[bool]) -> Shown {
-    let (mut at, mut border, mut mat) = (index, Length::ZERO, false);
+    let (mut at, mut steps, mut mat) = (index, Vec::new(), false);
     let (mut site, mut least) = (None, index);
     for _ in 0..=raws.len() {
         let Some(raw) = raws.get(at).filter(|_| !lost[at]) else { return Shown::Lost };
         match (raw.size, raw.like) {
             (Some(RawSize::Own(size, own)), _) => {
-                let both = border * 2;
-                let size = Size::new(size.width + both, size.height + both);
+                let size =
+                    steps.iter().rev().fold(size, |size, it: &Step| it.after(size));
                 return Shown::Size { size, site: site.unwrap_or(own), mat };
             }
-            (Some(RawSize::Around(of, by, own)), _) => {
-                border += by;
-                mat |= site.is_none();
+            (Some(RawSize::By(of, step, own)), _) => {
+                steps.push(step);
+                mat |= site.is_none() && matches!(step, Step::Around(_));
                 site.get_or_insert(own);
                 at = of;
             }

@@ -64,6 +64,15 @@ pub(crate) fn read(
         ("bottom", Side::Bottom),
     ] {
         let Some(entry) = keys.entry(name) else { continue };
+        if desk.says(&entry.value, "fold") {
+            desk.fault(
+                &rules::NOT_A_LENGTH,
+                entry.value.site,
+                "the fold is no length",
+                "write `along: fold` instead, for a layer that lies against the fold",
+            );
+            continue;
+        }
         let Some(inset) = desk.length(&entry.value) else { continue };
         let site = entry.value.site;
         let along = match within {

@@ -9,6 +9,22 @@ use crate::project::read::desk::{Desk, either, quote};
 use crate::project::tree::{Entry, Node, Value};
 use crate::source::Site;
 
+/// Words that are likely to be tried for keys: in which group, which, for which.
+const OTHER_WORDS: [(&str, &str, &str); 12] = [
+    ("tool", "shape", "outline"),
+    ("tool", "size", "outline"),
+    ("paper", "size", "sheet"),
+    ("paper", "sides", "faces"),
+    ("base", "size", "front"),
+    ("layer", "face", "showing"),
+    ("layer", "side", "showing"),
+    ("layer", "layer", "piece"),
+    ("layer", "glue", "with"),
+    ("greeting", "paper", "of"),
+    ("piece", "paper", "of"),
+    ("label", "size", "cut"),
+];
+
 /// The keys of one thing, each known and given once.
 pub(crate) struct Keys<'n> {
     /// What it is a thing of.
@@ -67,9 +83,15 @@ impl Desk<'_> {
             Value::Words { .. } | Value::List(_) => {
                 let message = format!("{} has keys of its own", group.a);
                 let first = group.keys.first().map_or("", |key| key.name);
-                let help = match group.name {
-                    "project" => "start with a line `title: …`".to_owned(),
-                    _ => format!("write `{{{first}: …}}`, or indented lines"),
+                let needed = group.keys.iter().filter(|it| it.default == "needed");
+                let needed: Vec<_> =
+                    needed.map(|it| format!("{}: {}", it.name, it.example)).collect();
+                let help = match (group.name, needed.is_empty()) {
+                    ("project", _) => "start with a line `title: …`".to_owned(),
+                    (_, true) => format!("write `{{{first}: …}}`, or indented lines"),
+                    (_, false) => {
+                        format!("write `{{{}}}`, for instance", needed.join(", "))
+                    }
                 };
                 self.fault(&rules::WRONG_SHAPE, node.site, message, help);
                 shapeless = true;
@@ -152,18 +174,30 @@ impl Desk<'_> {
                     "{} is read as a key of its own, since a comma stands before it",
                     quote(written)
                 ),
-                match written.starts_with(|it: char| it.is_ascii_digit()) {
-                    true => "write decimals with a point",
-                    false => "put the words in quotes, or on a line of their own",
+                match written {
+                    "center" | "centre" => "write `across: center`, `up: center` or both",
+                    _ if written.starts_with(|it: char| it.is_ascii_digit()) => {
+                        "write decimals with a point"
+                    }
+                    _ => "put the words in quotes, or on a line of their own",
                 },
             );
             return None;
         }
         let names = || group.keys.iter().map(|key| key.name);
         let homes: Vec<_> = keys::homes(written).map(|home| home.a).take(3).collect();
-        let meant = self.near(written, names()).filter(|_| homes.is_empty());
+        let other = OTHER_WORDS.iter().find(|it| it.0 == group.name && it.1 == written);
+        let near = || self.near(written, names()).filter(|_| homes.is_empty());
+        let meant = other.map(|it| it.2).or_else(near);
         let help = match meant {
+            Some(name) if other.is_some() => {
+                let example = group.find(name).map_or("…", |key| key.example);
+                format!("write `{name}: {example}`, for instance")
+            }
             Some(name) => format!("did you mean `{name}`?"),
+            None if !homes.is_empty() && self.stands_in_braces(entry.site) => {
+                format!("it is a key of {}, not of {}", homes.join(", of "), group.a)
+            }
             None if !homes.is_empty() => format!(
                 "it is a key of {}: is the line indented too far or too little?",
                 homes.join(", of ")
@@ -188,6 +222,13 @@ impl Desk<'_> {
         let message = format!("{} has no key {}", group.a, quote(written));
         self.fault(&rules::UNKNOWN_KEY, entry.site, message, help);
         meant
+    }
+
+    /// Whether a brace is opened before a place on its line.
+    fn stands_in_braces(&self, site: Site) -> bool {
+        let text = self.sources.of(site).map_or("", |it| it.text.as_str());
+        let before = text.get(..site.start as usize).unwrap_or_default();
+        before.rsplit('\n').next().is_some_and(|line| line.contains('{'))
     }
 
     /// The rows of a list.

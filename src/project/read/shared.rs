@@ -10,6 +10,7 @@ use std::path::Path;
 use crate::diag::{Diagnostic, rules};
 use crate::geom::Unit;
 use crate::project::read::desk::{Desk, quote};
+use crate::project::read::tools;
 use crate::project::tree::{self, Entry, Grown, Node, Value};
 use crate::source::{Folder, Site, Source, Sources};
 
@@ -245,7 +246,7 @@ fn wanted<'n>(root: &Node, offers: &[(usize, &'n Entry)]) -> Vec<(usize, &'n Ent
 
 fn kind(entry: &Entry) -> Option<String> {
     match &at(&entry.value, "kind")?.value {
-        Value::Words { text, .. } => Some(text.trim().to_lowercase()),
+        Value::Words { text, .. } => Some(tools::kind_called(text)),
         _ => None,
     }
 }

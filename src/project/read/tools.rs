@@ -24,6 +24,35 @@ pub(crate) const SHAPES: [(&str, Shape); 5] = [
 /// The keys that every tool has.
 const EVERY: [&str; 6] =
     ["kind", "instead", "order number", "price", "on hand", "shared by"];
+/// Other words for kinds of tools, with those that stand in the table.
+const ALSO: [(&str, &str); 26] = [
+    ("trimmer", "sliding trimmer"),
+    ("paper trimmer", "sliding trimmer"),
+    ("guillotine", "lever trimmer"),
+    ("die", "punch"),
+    ("cutting die", "punch"),
+    ("stamp", "stamp set"),
+    ("stamps", "stamp set"),
+    ("ink", "ink pad"),
+    ("craft knife", "knife"),
+    ("scoring board", "scoring tool"),
+    ("bone folder", "folder"),
+    ("glue stick", "glue"),
+    ("liquid glue", "glue"),
+    ("double-sided tape", "tape"),
+    ("tape runner", "tape"),
+    ("foam", "foam squares"),
+    ("foam dots", "foam squares"),
+    ("foam pads", "foam squares"),
+    ("foam tape", "foam squares"),
+    ("heat gun", "heat tool"),
+    ("pencil", "pen"),
+    ("cord", "ribbon"),
+    ("twine", "ribbon"),
+    ("embellishment", "embellishments"),
+    ("brads", "embellishments"),
+    ("gems", "embellishments"),
+];
 
 /// Reads every tool.
 pub(crate) fn read(desk: &mut Desk<'_>, node: Option<&Node>, draft: &mut Draft) {
@@ -47,6 +76,8 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "tape" => &["roll", "enough for"],
         "foam squares" => &["thickness", "pack"],
         "ink pad" | "pen" => &["colour", "enough for"],
+        "ribbon" => &["roll"],
+        "embellishments" => &["pack"],
         _ => &[],
     };
     for (name, given) in keys.given() {
@@ -81,6 +112,12 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
             thickness: keys.get("thickness").and_then(|node| desk.thickness(node)),
             pack: keys.get("pack").and_then(|node| papers::pack(desk, node)),
         },
+        "ribbon" => ToolKind::Ribbon {
+            roll: keys.get("roll").and_then(|node| desk.some_length(node)),
+        },
+        "embellishments" => ToolKind::Embellishments {
+            pack: keys.get("pack").and_then(|node| papers::pack(desk, node)),
+        },
         "heat tool" => ToolKind::Heat,
         "pen" => ToolKind::Pen,
         _ => ToolKind::Other,
@@ -90,16 +127,21 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
     Some(Tool { name, kind, instead, color, order_number, trade, lasts })
 }
 
+/// The word of the table for a kind, if there is one, else the word itself.
+pub(crate) fn kind_called(text: &str) -> String {
+    let low = text.trim().to_lowercase();
+    ALSO.iter().find(|it| it.0 == low).map_or(low, |it| it.1.to_owned())
+}
+
 /// The kind of a tool; a word that is near no kind is the user's own.
 fn kind_word(desk: &mut Desk<'_>, node: &Node) -> Option<&'static str> {
     let (text, _) = desk.raw(node)?;
-    let low = text.to_lowercase();
+    let low = kind_called(text);
     if let Some(kind) = keys::KINDS.iter().find(|kind| **kind == low) {
         return Some(kind);
     }
     let near = desk.near(text, keys::KINDS.iter().copied());
-    let trimmer = (low == "trimmer").then_some("sliding trimmer");
-    let Some(kind) = near.or(trimmer) else { return Some("other") };
+    let Some(kind) = near else { return Some("other") };
     desk.fault(
         &rules::NOT_A_CHOICE,
         node.site,

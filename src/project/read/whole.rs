@@ -113,6 +113,17 @@ fn work(desk: &mut Desk<'_>, node: &Node) -> Vec<Work> {
 fn some_work(desk: &mut Desk<'_>, node: &Node) -> Vec<Work> {
     let rows = desk.one_or_more(node);
     let some = rows.iter().filter_map(|row| {
+        let (text, _) = desk.raw(row)?;
+        let all_but = ["all but ", "everything but "];
+        if let Some(rest) = all_but.iter().find_map(|it| text.strip_prefix(it)) {
+            desk.fault(
+                &rules::NOT_A_CHOICE,
+                row.site,
+                format!("{} can't stand here", quote(text)),
+                format!("write `{{all but: [{rest}]}}`"),
+            );
+            return None;
+        }
         let index = desk.one_of(row, keys::WORKS)?;
         Work::ALL.into_iter().find(|work| work.word() == keys::WORKS[index])
     });
