@@ -1,7 +1,8 @@
 //! Measures the cut search on a folder of open instances: `cargo bench --bench
 //! cutting -- FOLDER [SET …]`; or compares it with a naive recursion on random
 //! sets: `cargo bench --bench cutting -- trials 100000 [SEED]`, or tries sets that
-//! were cut from one sheet: `… -- cut-ups 10000`. See `benches/README.md`.
+//! were cut from one sheet: `… -- cut-ups 10000`; or plans a hopeless set of pieces
+//! of which no two are alike: `… -- different 10000`. See `benches/README.md`.
 
 #![expect(clippy::print_stdout, reason = "a bench reports on the terminal")]
 #![expect(clippy::disallowed_methods, reason = "a bench measures time")]
@@ -35,6 +36,10 @@ fn main() {
     }
     if folder == "cut-ups" {
         cut_ups(args.get(1).and_then(|it| it.parse().ok()).unwrap_or(100));
+        return;
+    }
+    if folder == "different" {
+        different(args.get(1).and_then(|it| it.parse().ok()).unwrap_or(1_000));
         return;
     }
     let chosen = |set: &str| args.len() == 1 || args[1..].iter().any(|it| it == set);
@@ -342,5 +347,29 @@ fn cut_ups(rounds: u32) {
     }
     println!(
         "{rounds} sets cut from one sheet: {refused} said not to fit, {missed} not found"
+    );
+}
+
+/// A hopeless set: so many pieces, no two of them alike.
+fn different(pieces: u32) {
+    let mut problem = problem((1, 1), &[]);
+    let sheet = Size::new(Length::inch(12, 1), Length::inch(12, 1));
+    problem.sheets[0].size = sheet;
+    problem.kinds = (0..i64::from(pieces))
+        .map(|it| Kind {
+            size: Size::new(Length::mm(20 + it % 100), Length::mm(20 + it / 100)),
+            free: it % 2 == 0,
+            count: 1,
+        })
+        .collect();
+    let (solution, time) = timed(|| solve(&problem));
+    let ways: Vec<_> = solution.patterns.iter().map(|it| (sheet, &it.1, it.2)).collect();
+    let offcut = solution.offcut.map(|it| (it.0, it.1));
+    let held =
+        replay(&problem.kinds, &problem.limits, &ways, &solution.too_large, offcut)
+            .expect("the plan holds");
+    println!(
+        "{pieces} different pieces: {} sheets, no plan with fewer than {}, {time:.0} ms, {} steps",
+        held.sheets, solution.bound.sheets, solution.spent
     );
 }

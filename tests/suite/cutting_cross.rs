@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use leafwright::geom::{Length, Size};
 use leafwright::plan::cut::{Problem, Solution, knapsack, replay, solve};
 
-use crate::naive::{Dice, Naive, cut_up, parts, problem, small};
+use crate::naive::{Dice, Naive, Row, cut_up, parts, problem, small};
 
 #[test]
 fn the_fewest_sheets_are_those_of_a_naive_recursion() {
@@ -182,4 +182,77 @@ fn lengths_without_a_common_measure_are_planned_alike() {
         let (count, solution) = sheets(&odd);
         assert!(count <= fewest && solution.proven, "round {round}: {sheet:?} {rows:?}");
     }
+}
+
+/// Whether a set can be cut from a rectangle with so many more turns of the paper, by
+/// trying every cut; `level` is the direction of the cut before. A last cut that only
+/// frees a part from waste is free.
+fn can_in_stages(
+    size: (u8, u8),
+    set: &[u8],
+    rows: &[Row],
+    (level, turns): (Option<bool>, u32),
+) -> bool {
+    let total: u32 = set.iter().map(|&it| u32::from(it)).sum();
+    if total == 0 {
+        return true;
+    }
+    let area =
+        |(&count, it): (&u8, &Row)| u32::from(count) * u32::from(it.0) * u32::from(it.1);
+    if u32::from(size.0) * u32::from(size.1) < set.iter().zip(rows).map(area).sum() {
+        return false;
+    }
+    if total == 1 {
+        let kind = set.iter().position(|&it| it == 1).expect("one part");
+        let (w, h, free, _) = rows[kind];
+        let trimmed = |w, h| (w == size.0 && h <= size.1) || (h == size.1 && w <= size.0);
+        if trimmed(w, h) || (free && trimmed(h, w)) {
+            return true;
+        }
+    }
+    for part in parts(set) {
+        let rest: Vec<u8> = set.iter().zip(&part).map(|(a, b)| a - b).collect();
+        for along in [false, true] {
+            let turned = u32::from(level != Some(along));
+            let Some(left) = turns.checked_sub(turned) else { continue };
+            let next = (Some(along), left);
+            let whole = if along { size.1 } else { size.0 };
+            let side = |at| if along { (size.0, at) } else { (at, size.1) };
+            let both = |at| {
+                can_in_stages(side(at), &part, rows, next)
+                    && can_in_stages(side(whole - at), &rest, rows, next)
+            };
+            if (1..whole).any(both) {
+                return true;
+            }
+        }
+    }
+    false
+}
+
+#[test]
+fn with_few_turns_no_more_is_proven_than_a_naive_recursion_finds() {
+    let mut dice = Dice(7_070_707);
+    let mut proven = [0; 2];
+    for round in 0..120 {
+        let sheet = (3 + dice.roll(3), 3 + dice.roll(3));
+        let rows: Vec<Row> = (0..2 + dice.roll(2))
+            .map(|_| {
+                let width = 1 + dice.roll(u64::from(sheet.0));
+                let height = 1 + dice.roll(u64::from(sheet.1));
+                (width, height, dice.roll(2) == 0, 1 + dice.roll(2))
+            })
+            .collect();
+        let set: Vec<u8> = rows.iter().map(|it| it.3).collect();
+        for stages in [2_u8, 3] {
+            let mut limited = problem(sheet, &rows);
+            limited.limits.stages = Some(stages);
+            let (count, solution) = sheets(&limited);
+            let one = can_in_stages(sheet, &set, &rows, (None, u32::from(stages)));
+            assert!(one || 1 < count, "round {round}: {sheet:?} {rows:?}");
+            assert!(!one || solution.bound.sheets == 1, "round {round}: {rows:?}");
+            proven[usize::from(solution.proven)] += 1;
+        }
+    }
+    assert!(200 < proven[1], "{proven:?}");
 }

@@ -57,7 +57,10 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
         board,
     };
     search.raise(pair_bound(&search.board), How::Pairs);
-    if job.limits.stages.is_some() {
+    if let Some(stages) = job.limits.stages {
+        if let Some(found) = search.without_stages(stages, meter) {
+            return found;
+        }
         return search.finish(false);
     }
     // Few sheets are settled quickest by looking at all smaller kits, many by the
@@ -120,7 +123,7 @@ const BUILD: u64 = 10_000_000;
 const SHAKE: u64 = 8_000_000;
 /// Steps for the largest offcut: for looking at smaller kits with little waste, then
 /// for building up all parts with it, in two turns.
-const OFFCUT: [(u64, u64); 2] = [(1_600_000, 900_000), (8_000_000, 5_000_000)];
+const OFFCUT: [(u64, u64); 2] = [(1_600_000, 900_000), (8_000_000, 4_500_000)];
 
 /// A plan and a bound that come nearer to each other.
 struct Search<'a> {
@@ -149,6 +152,24 @@ impl Search<'_> {
         {
             self.plan = plan;
         }
+    }
+
+    /// Plans with any number of turns of the paper: no plan with few turns takes fewer
+    /// sheets. That plan itself, if it turns the paper no more often than allowed.
+    fn without_stages(&mut self, stages: u8, meter: &mut Meter) -> Option<Found> {
+        if self.proven() {
+            return None;
+        }
+        let limits = Limits { stages: None, ..self.job.limits };
+        let found = solve(&Job { limits, ..self.job.clone() }, meter);
+        self.raise(found.bound.sheets, found.bound.how);
+        let sheets =
+            found.patterns.iter().fold(0, |sum: u32, it| sum.saturating_add(it.1));
+        let most = u32::from(stages).max(2);
+        let better = sheets < columns::sheets(&self.plan)
+            && found.patterns.iter().all(|it| ways::turns(&it.0) <= most);
+        let offcut = found.offcut.map(|it| (it.0, it.1, it.2 && found.proven));
+        better.then_some(Found { offcut, ..found })
     }
 
     /// Looks at all smaller kits, if that takes at most so many steps.

@@ -48,3 +48,24 @@ pub(super) fn rename(tree: &Tree, names: &[usize]) -> Tree {
         .collect();
     Tree::from_tokens(&tokens).expect("only names were exchanged")
 }
+
+/// The most runs of cuts in one direction from a sheet to a part. A last cut that only
+/// frees a part from what is left over is not counted.
+pub(super) fn turns(tree: &Tree) -> u32 {
+    let part = |tree: &Tree| matches!(tree, Tree::Leaf(Leaf::Part { .. }));
+    let left = |tree: &Tree| matches!(tree, Tree::Leaf(Leaf::Waste | Leaf::Keep));
+    let mut most = 0;
+    let mut open = vec![(tree, None, 0)];
+    while let Some((tree, last, turns)) = open.pop() {
+        let Tree::Cut(cut) = tree else { continue };
+        let trims = part(&cut.first) && left(&cut.second)
+            || left(&cut.first) && part(&cut.second);
+        let turns = turns + u32::from(last != Some(cut.axis));
+        if !trims {
+            most = most.max(turns);
+        }
+        open.push((&cut.first, Some(cut.axis), turns));
+        open.push((&cut.second, Some(cut.axis), turns));
+    }
+    most
+}
