@@ -3,18 +3,20 @@
 use std::fs;
 
 use leafwright::diag::render;
-use leafwright::document::Document;
+use leafwright::document::{Block, Caution, Document, Figure, Marker, Tone};
 use leafwright::handout::{self, BUILT_IN, Options, Template};
 use leafwright::layout::{PageSetup, PageSize, Press, lay_out};
-use leafwright::page::Laid;
+use leafwright::page::{Laid, Owner};
 use leafwright::pdf::{self, PdfInfo};
 use leafwright::plan::{PlanOptions, plan};
 
 use crate::demos;
 use crate::diagnostics::read;
+use crate::drawings::cut_plan;
 use crate::made_up;
 use crate::page_checks::{faults, texts};
 use crate::readback::Read;
+use crate::sample_pages;
 
 const SIZES: [PageSize; 4] =
     [PageSize::Letter, PageSize::A4, PageSize::HalfLetter, PageSize::A5];
@@ -97,4 +99,39 @@ fn pages_of_every_demo_hold_on_every_paper() {
         }
     }
     assert!(wrong.is_empty(), "{} faults\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[test]
+fn words_are_as_large_as_clear_print_asks() {
+    let mut press = Press::new();
+    let handout = sample_pages::handout();
+    let mut check = |blocks: Vec<Block>, least: f64, enlarged: f64| {
+        let mut document = handout.clone();
+        document.sections.truncate(1);
+        document.sections[0].title = sample_pages::words("Words");
+        document.sections[0].blocks = blocks;
+        for size in SIZES {
+            for (large_print, least) in [(false, least), (true, enlarged)] {
+                let setup = PageSetup { size, large_print, gray: false };
+                let laid = laid(&mut press, &document, &setup);
+                for (item, text) in laid.pages.iter().flat_map(texts) {
+                    let words = &text.run.text;
+                    let small = item.owner == Owner::Running && !large_print;
+                    assert!(small || text.run.size >= least - 1e-9, "{setup:?}: {words}");
+                }
+            }
+        }
+    };
+    let said = || sample_pages::words("Cut 5 1/2 in off and keep what is left.");
+    let caution = Caution { signal: "CAUTION".into(), triangle: true, text: said() };
+    // Cautions: ISO/IEC Guide 37, 7.3, as a national text has it: 12 pt. Large print:
+    // UKAAF G003: 18 pt. Running text: 11 pt (common practice, no source).
+    check(vec![Block::Caution(caution)], 12.0, 18.0);
+    check(vec![Block::Paragraph(Tone::Body, said())], 11.0, 18.0);
+    check(vec![Block::List(Marker::Box, vec![said(), said()])], 11.0, 18.0);
+    check(vec![Block::Table(sample_pages::supplies(3))], 10.0, 18.0);
+    let drawn = Figure { caption: None, ..sample_pages::figure(cut_plan(), "a sheet") };
+    let drawn = Figure { says_scale: false, ..drawn };
+    // Labels of drawings: ISO 3098's 2.5 mm capitals are about 10 pt; 9 pt at least.
+    check(vec![Block::Figure(drawn)], 9.0, 13.0);
 }
