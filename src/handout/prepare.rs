@@ -3,9 +3,7 @@
 use crate::document::{Block, Figure, Section, Step, Text, Tone};
 use crate::geom::{Axis, Size};
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{
-    Drawings, Hands, Wanted, When, cards, of_blocks, readied, states,
-};
+use crate::handout::{Drawings, Hands, Wanted, When, cards, of_blocks, readied, states};
 use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{
