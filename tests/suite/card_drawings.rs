@@ -43,10 +43,12 @@ fn blocks(section: &Section) -> Vec<&Block> {
 }
 
 fn steps(section: &Section) -> Vec<&Step> {
-    let of = |block| match block {
-        &Block::Steps(ref steps) => steps.as_slice(),
-        _ => &[],
-    };
+    fn of(block: &Block) -> &[Step] {
+        match block {
+            Block::Steps(steps) => steps,
+            _ => &[],
+        }
+    }
     blocks(section).into_iter().flat_map(of).collect()
 }
 
