@@ -51,10 +51,7 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
 pub(super) fn figure(w: &Writer<'_>, half: Half<'_>, caption: Option<Text>) -> Figure {
     let named = |set: &Set| {
         let name = plain(&w.placed_name(set.what));
-        w.tell(
-            "apart-alt-layer",
-            &[("name", name.into()), ("raised", set.raised.into())],
-        )
+        w.tell("apart-alt-layer", &[("name", name.into()), ("raised", set.raised.into())])
     };
     let layers = w.list(half.sets.iter().map(named).collect());
     let card = w.bare(&w.project.cards[half.card.0].name);
@@ -80,13 +77,16 @@ fn drawing(w: &Writer<'_>, half: Half<'_>) -> Drawing {
         fronts::base(w, half.front).into_iter().map(|it| shifted(it, on(0))).collect();
     let mut names = Vec::new();
     for plane in 1..=most {
-        let here = || half.sets.iter().zip(&planes).zip(1..).filter(|it| *it.0.1 == plane);
+        let here =
+            || half.sets.iter().zip(&planes).zip(1..).filter(|it| *it.0.1 == plane);
         for ((set, _), _) in here() {
             marks.extend(place(set, on(plane - 1), step));
         }
         for ((set, _), number) in here() {
             let number: u32 = number;
-            marks.extend(fronts::layer(w, set).into_iter().map(|it| shifted(it, on(plane))));
+            marks.extend(
+                fronts::layer(w, set).into_iter().map(|it| shifted(it, on(plane))),
+            );
             let rect = moved(set.visible(), on(plane));
             names.push(fronts::label(w, set, rect, Some(number)));
         }

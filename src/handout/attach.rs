@@ -84,8 +84,7 @@ impl Writer<'_> {
     /// pattern stands, if it has a direction.
     fn up_side(&self, set: &Set) -> Option<Text> {
         let face = set.showing.unwrap_or(FaceId(0));
-        let name =
-            self.back_of(set.paper, face).and_then(|_| self.face(set.paper, face));
+        let name = self.back_of(set.paper, face).and_then(|_| self.face(set.paper, face));
         let runs = self.project.papers[set.paper.0].faces.get(face.0).map(|it| it.runs);
         let turn = match set.turned {
             Turn::None => "none",

@@ -127,12 +127,7 @@ fn named(rect: Rect, short: String, long: Option<String>) -> Mark {
 
 /// The letter and the name of a layer in a box, after its number in the order of work
 /// if that is to be told; the name alone if it has no letter.
-pub(super) fn label(
-    w: &Writer<'_>,
-    set: &Set,
-    rect: Rect,
-    number: Option<u32>,
-) -> Mark {
+pub(super) fn label(w: &Writer<'_>, set: &Set, rect: Rect, number: Option<u32>) -> Mark {
     let numbered = |name: &str| match number {
         Some(number) => format!("{number}\u{2002}{name}"),
         None => name.to_owned(),
@@ -159,7 +154,11 @@ pub(super) fn label(
 pub(super) type Stretch = (Side, Length, Length);
 
 /// How far a layer sits from the left or the right side, unless it spans both.
-pub(super) fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Option<Stretch> {
+pub(super) fn from_left_or_right(
+    rect: Rect,
+    width: Length,
+    across: Along,
+) -> Option<Stretch> {
     let (left, right) = (rect.x, width - rect.right());
     // What stands in the middle is seen to, and the step says so.
     let spans = left <= Length::ZERO && right <= Length::ZERO;
@@ -175,7 +174,11 @@ pub(super) fn from_left_or_right(rect: Rect, width: Length, across: Along) -> Op
 }
 
 /// How far a layer sits from the top or the bottom side, unless it spans both.
-pub(super) fn from_top_or_bottom(rect: Rect, height: Length, up: Along) -> Option<Stretch> {
+pub(super) fn from_top_or_bottom(
+    rect: Rect,
+    height: Length,
+    up: Along,
+) -> Option<Stretch> {
     let (top, bottom) = (rect.y, height - rect.bottom());
     let spans = top <= Length::ZERO && bottom <= Length::ZERO;
     if spans || matches!(up, Along::Center) {

@@ -34,10 +34,13 @@ fn laid<'a>(w: &Writer<'a>, front: &'a Front, act: Act) -> Option<(Half<'a>, usi
 
 /// In which scale the drawings are and how to read them, if the handout has any.
 pub(super) fn scale(w: &Writer<'_>, when: Option<When>) -> Option<Text> {
-    let cards = w.template.sections.iter().find(|it| {
-        it.kind == Kind::Cards && it.drawings == Drawings::StepByStep
-    })?;
-    let mine = w.mine().filter(|it| [when, cards.when].iter().flatten().all(|at| *at == it.1));
+    let cards = w
+        .template
+        .sections
+        .iter()
+        .find(|it| it.kind == Kind::Cards && it.drawings == Drawings::StepByStep)?;
+    let mine =
+        w.mine().filter(|it| [when, cards.when].iter().flatten().all(|at| *at == it.1));
     let mut drawn = mine.filter(|(task, _)| {
         let front = cards::of_card(task.act).and_then(|it| w.front(it));
         let laid = front.and_then(|it| laid(w, it, task.act));
@@ -53,8 +56,7 @@ pub(super) fn scale(w: &Writer<'_>, when: Option<When>) -> Option<Text> {
 /// is there already, or is turned.
 fn tells(layers: &[Layer], sets: &[Set], at: usize) -> bool {
     let (Some(layer), Some(set)) = (layers.get(at), sets.get(at)) else { return false };
-    let by_another =
-        |along| !matches!(along, Along::From(..) | Along::Center);
+    let by_another = |along| !matches!(along, Along::From(..) | Along::Center);
     let across = |it: &Set| {
         let both = it.visible().overlap(set.visible());
         both.is_some_and(|both| both != it.visible() && both != set.visible())

@@ -43,10 +43,12 @@ fn blocks(section: &Section) -> Vec<&Block> {
 }
 
 fn steps(section: &Section) -> Vec<&Step> {
-    let of = |block| match block {
-        &Block::Steps(ref steps) => steps.as_slice(),
-        _ => &[],
-    };
+    fn of(block: &Block) -> &[Step] {
+        match block {
+            Block::Steps(steps) => steps,
+            _ => &[],
+        }
+    }
     blocks(section).into_iter().flat_map(of).collect()
 }
 
@@ -108,7 +110,8 @@ fn the_state_of_a_front_shows_what_is_new_and_measures_it() {
         outlined(sill, Stroke::Thin),
         [Rect::new(Length::ZERO, rail, Size::new(width, eighths(10)))]
     );
-    let hatched = |mark: &&Mark| matches!(mark, Mark::Area { fill: Fill::Face { .. }, .. });
+    let hatched =
+        |mark: &&Mark| matches!(mark, Mark::Area { fill: Fill::Face { .. }, .. });
     assert_eq!(sill.drawing.marks.iter().filter(hatched).count(), 1);
     let texts: Vec<_> = sill
         .drawing
@@ -125,9 +128,10 @@ fn the_state_of_a_front_shows_what_is_new_and_measures_it() {
     assert_eq!(sill.scale, label.scale);
     let ScaleWish::Glance(number) = sill.scale else { panic!("{:?}", sill.scale) };
     let said = ScaleWish::shared_by(number);
-    let says = document.sections.iter().flat_map(blocks).any(
-        |it| matches!(it, Block::Paragraph(_, text) if plain(text).contains(&said)),
-    );
+    let says =
+        document.sections.iter().flat_map(blocks).any(
+            |it| matches!(it, Block::Paragraph(_, text) if plain(text).contains(&said)),
+        );
     assert!(says);
 }
 
@@ -173,7 +177,8 @@ fn layers_pulled_apart_show_every_foam_square_and_where_each_layer_goes() {
 fn a_base_is_drawn_with_its_score_and_a_strip_with_its_label() {
     let document = document("orchard-evenings", "bench");
     let steps = steps(section(&document, "Prepare for all kits"));
-    let figures: Vec<&Figure> = steps.iter().filter_map(|it| it.figure.as_ref()).collect();
+    let figures: Vec<&Figure> =
+        steps.iter().filter_map(|it| it.figure.as_ref()).collect();
     assert_eq!(figures.len(), 2);
     // A strip 2 3/4 in wide; 1/8 in before and behind the label of 2 1/2 x 1 1/4 in.
     let [strip, base] = [figures[0], figures[1]];
