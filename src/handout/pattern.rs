@@ -269,18 +269,26 @@ impl CutOut {
     }
 }
 
+/// Where the parts of one kind are cut.
+struct Cuts {
+    /// Those of one kit.
+    pieces: Vec<CutOut>,
+    /// The late cuts that are made from them, with their number in one kit.
+    late: Vec<(LateId, u32)>,
+}
+
 /// Finds where things were cut.
 struct Cutter<'a> {
     project: &'a Project,
-    /// By part, the pieces of one kit and what is known of the part.
-    cut: BTreeMap<PartOf, (Vec<CutOut>, Vec<(LateId, u32)>)>,
+    /// By part.
+    cut: BTreeMap<PartOf, Cuts>,
 }
 
 impl Cutter<'_> {
     /// The so-and-so-many-th piece of a kind.
     fn piece(&self, kind: Use, number: usize) -> Option<CutOut> {
         let Use::Part(of) = kind else { return None };
-        let (pieces, _) = self.cut.get(&of)?;
+        let pieces = &self.cut.get(&of)?.pieces;
         pieces.get(number.checked_rem(pieces.len())?).copied()
     }
 
@@ -294,7 +302,7 @@ impl Cutter<'_> {
     ) -> Option<(CutOut, Option<Rect>)> {
         let cut = &self.project.late_cuts[id.0];
         let of = PartOf::Piece(cut.piece);
-        let (pieces, late) = self.cut.get(&of)?;
+        let Cuts { pieces, late } = self.cut.get(&of)?;
         // Those that are cut again come last among their kind.
         let again =
             |it: &[(LateId, u32)]| it.iter().map(|it| it.1 as usize).sum::<usize>();
@@ -315,10 +323,7 @@ impl Cutter<'_> {
 }
 
 /// Where the pieces of one kit are cut, for papers that have pictures.
-fn cut_out(
-    project: &Project,
-    plan: &Plan,
-) -> BTreeMap<PartOf, (Vec<CutOut>, Vec<(LateId, u32)>)> {
+fn cut_out(project: &Project, plan: &Plan) -> BTreeMap<PartOf, Cuts> {
     let mut all = BTreeMap::new();
     for cut in &plan.cuts {
         if project.papers[cut.paper.0].pictures.is_empty() {
@@ -329,7 +334,7 @@ fn cut_out(
             of_sheet(cut, pattern, &mut pieces);
         }
         for (part, pieces) in cut.parts.iter().zip(pieces) {
-            all.insert(part.of, (pieces, part.late.clone()));
+            all.insert(part.of, Cuts { pieces, late: part.late.clone() });
         }
     }
     all

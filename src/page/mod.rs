@@ -269,7 +269,7 @@ impl Piece {
     /// Moves it.
     fn shift(&mut self, dx: f64, dy: f64) {
         let moved = |point: (f64, f64)| (point.0 + dx, point.1 + dy);
-        self.start = moved(self.start);
+        self.start = (self.start.0 + dx, self.start.1 + dy);
         for step in &mut self.steps {
             *step = match *step {
                 PathStep::To(x, y) => PathStep::To(x + dx, y + dy),

@@ -298,6 +298,36 @@ cards:
 }
 
 #[test]
+fn a_piece_that_lies_turned_on_the_sheet_shows_its_pattern_turned() {
+    let text = "title: Turned
+unit: in
+papers:
+  rows: {sheet: 2 1/2 x 6 in, runs: any, pictures: front.png}
+bases: {note: {front: 5 x 7 in, bought: true}}
+pieces: {long: {of: rows, size: 6 x 2 in}}
+cards: [{name: One, base: note, stands: wide, layers: [{piece: long}]}]
+";
+    let files = [("front.png", png(50, 120, shade))];
+    let (file, plan, _) = made(text, &files, &Asked::default());
+    let window = &windows(&file)[0];
+    let [cut] = &plan.cuts[..] else { panic!("one paper") };
+    let placements = cut.schedule.laid[0].placements(cut.patterns[0].sheet);
+    let two = Length::inch(2, 1);
+    let lies = placements.iter().find(|it| it.rect.size.width == two).expect("it lies");
+    let [left, top, right, bottom] = inches(lies.rect);
+    let seen = [0, 1, 2, 3].map(|at| {
+        let (x, y) = corner(window, at);
+        let (u, v) = window.seen_at(x, y);
+        (u * 2.5, v * 6.0)
+    });
+    // A quarter to the right brings the lower left corner to the upper left.
+    let wanted = [(left, bottom), (left, top), (right, top), (right, bottom)];
+    for (seen, wanted) in seen.iter().zip(wanted) {
+        assert!(near(&[seen.0, seen.1], &[wanted.0, wanted.1]), "{seen:?}, {wanted:?}");
+    }
+}
+
+#[test]
 fn a_picture_of_a_part_of_the_sheet_lies_on_that_part() {
     let text = SIX.replace(
         "front: front.png",
