@@ -119,8 +119,11 @@ fn work(
             (press, done) = (Press::new(), 0);
         }
         done += 1;
-        let result = one(&mut press, packets, job)
-            .map(|(pages, notes)| Made { job: index, pages, notes });
+        let result = one(&mut press, packets, job).map(|(pages, notes)| Made {
+            job: index,
+            pages,
+            notes,
+        });
         // Nobody listens any more once a failure was told.
         if sender.send(result).is_err() {
             return;
@@ -142,10 +145,11 @@ fn one(
     let Some(pages) = laid.value.filter(|_| !faulty) else {
         return Ok((None, laid.notes));
     };
-    let bytes = pdf::write(&pages, press.library(), &packet.info).map_err(|fault| Failure {
-        message: format!("the PDF can't be made: {fault}"),
-        hint: "this is a fault in leafwright; please report it".to_owned(),
-    })?;
+    let bytes =
+        pdf::write(&pages, press.library(), &packet.info).map_err(|fault| Failure {
+            message: format!("the PDF can't be made: {fault}"),
+            hint: "this is a fault in leafwright; please report it".to_owned(),
+        })?;
     files::write_whole(&job.path, &bytes)?;
     Ok((Some(pages.pages.len()), laid.notes))
 }

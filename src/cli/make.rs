@@ -2,9 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use crate::cli::args::{
-    Check, Ink, Make, PageName, PdfKind, ReaderName, UnitsName,
-};
+use crate::cli::args::{Check, Ink, Make, PageName, PdfKind, ReaderName, UnitsName};
 use crate::cli::batch::{self, Job, Made, Packet};
 use crate::cli::{Failure, Halt, Streams, files, names, notes};
 use crate::diag::Diagnostic;
@@ -80,14 +78,16 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
 fn tell(jobs: &[Job], made: &[Made], streams: &mut Streams<'_>) -> Result<(), Failure> {
     for (index, job) in jobs.iter().enumerate() {
         let pages = made.get(index).and_then(|it| it.pages).unwrap_or(0);
-        let pages = if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
+        let pages =
+            if pages == 1 { "1 page".to_owned() } else { format!("{pages} pages") };
         let copies = jobs.iter().filter(|it| it.packet == job.packet).count();
         if job.name.is_none() || copies == 1 {
             streams.say(&format!("{}: {pages}\n", job.path.display()))?;
         } else if jobs[..index].iter().all(|it| it.packet != job.packet) {
             let folder = job.path.parent().filter(|it| !it.as_os_str().is_empty());
             let folder = folder.unwrap_or(Path::new("."));
-            streams.say(&format!("{}: {copies} copies, {pages} each\n", folder.display()))?;
+            streams
+                .say(&format!("{}: {copies} copies, {pages} each\n", folder.display()))?;
         }
     }
     Ok(())
@@ -116,7 +116,11 @@ fn packet(
             PdfKind::Archive => Flavour::Archive1b,
         },
     };
-    Packet { document: handout::write(project, plan, template, options.clone()), setup, info }
+    Packet {
+        document: handout::write(project, plan, template, options.clone()),
+        setup,
+        info,
+    }
 }
 
 fn in_units(units: UnitsName, project: &Project) -> Units {

@@ -3,8 +3,8 @@
 use crate::geom::{Size, Unit};
 use crate::project::read::shape::Names;
 use crate::project::{
-    Base, Card, CutBy, DoneAhead, Gift, Greeting, HandedOutBy, LateCut, Minutes, OwnCutting, Paper,
-    Piece, PieceId, Placed, Project, Spares, Text, Tool,
+    Base, Card, CutBy, DoneAhead, Gift, Greeting, HandedOutBy, LateCut, Minutes,
+    OwnCutting, Paper, Piece, PieceId, Placed, Project, Spares, Text, Tool,
 };
 use crate::source::Site;
 
