@@ -126,7 +126,8 @@ pub(crate) fn sweep(folder: &Path) {
 
 /// Whether a process may still be running; it may wherever that can't be seen.
 fn runs(process: u32) -> bool {
-    !Path::new("/proc/self").exists() || Path::new("/proc").join(process.to_string()).exists()
+    !Path::new("/proc/self").exists()
+        || Path::new("/proc").join(process.to_string()).exists()
 }
 
 fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {

@@ -2,9 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use crate::cli::args::{
-    Check, Ink, Make, PageName, PdfKind, ReaderName, UnitsName,
-};
+use crate::cli::args::{Check, Ink, Make, PageName, PdfKind, ReaderName, UnitsName};
 use crate::cli::batch::{self, Job, Made, Packet};
 use crate::cli::files::{self, DiskFolder};
 use crate::cli::{Failure, Halt, Streams, languages, names, notes};
@@ -117,7 +115,8 @@ fn tell(jobs: &[Job], made: &[Made], streams: &mut Streams<'_>) -> Result<(), Fa
         } else if jobs[..index].iter().all(|it| it.packet != job.packet) {
             let folder = job.path.parent().filter(|it| !it.as_os_str().is_empty());
             let folder = folder.unwrap_or(Path::new("."));
-            streams.say(&format!("{}: {copies} copies, {pages} each\n", folder.display()))?;
+            streams
+                .say(&format!("{}: {copies} copies, {pages} each\n", folder.display()))?;
         }
     }
     Ok(())

@@ -16,7 +16,8 @@ pub(crate) fn read(path: &Path) -> Result<Vec<String>, Failure> {
         hint: "give each person a line, with the name first or in a column headed `name`"
             .to_owned(),
     };
-    let text = files::text(path).map_err(|fault| fail(format!("can't be read: {fault}")))?;
+    let text =
+        files::text(path).map_err(|fault| fail(format!("can't be read: {fault}")))?;
     let mut lines = csv::ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)

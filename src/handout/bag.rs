@@ -6,7 +6,7 @@ use crate::geom::Size;
 use crate::handout::writer::{Writer, sentences};
 use crate::handout::{Hands, When, envelope, extras, need, of_blocks, prepare, punched};
 use crate::plan::cut::{Part, PartOf};
-use crate::plan::{Act, Task};
+use crate::plan::{Act, Packed, Task};
 use crate::project::{
     Amount, BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed,
 };
@@ -66,34 +66,42 @@ fn by_card(w: &Writer<'_>) -> Vec<Text> {
     let rows = packing.parts.iter().filter_map(|packed| {
         let card = &w.project.cards[packed.card.0];
         w.project.bases[card.base.0].envelope?;
-        let layers = packed.layers.iter().map(|at| &card.layers[*at]);
-        let inside = packed.inside.iter().map(|at| &card.inside.layers[*at]);
-        let outside = packed.envelope.iter().map(|at| &card.envelope[*at]);
-        let mut parts: Vec<(Text, u32)> = vec![(w.tell("pack-base", &[]), 1)];
-        for layer in layers.chain(inside).chain(outside) {
-            // A piece that is cut again at the card is packed whole.
-            let what = match layer.what {
-                Placed::Late(late, _) if !w.is_ahead(Act::LateCut(late)) => {
-                    Placed::Piece(w.project.late_cuts[late.0].piece)
-                }
-                what => what,
-            };
-            let whole = what != layer.what;
-            let name = w.placed(what);
-            match parts.iter_mut().find(|it| it.0 == name) {
-                // Both halves of a piece that is packed whole are one.
-                Some(_) if whole => {}
-                Some(part) => part.1 += 1,
-                None => parts.push((name, 1)),
-            }
-        }
         let name = w.user(&card.name);
-        let parts = parts.into_iter().map(|(item, count)| counted(w, item, count));
-        let parts = parts.collect();
-        let values = [("card", name.into()), ("parts", w.list(parts).into())];
+        let parts = w.list(tucked_in(w, packed));
+        let values = [("card", name.into()), ("parts", parts.into())];
         Some(w.tell("pack-card", &values))
     });
     rows.collect()
+}
+
+/// The base of a card and its parts, as they are packed together.
+fn tucked_in(w: &Writer<'_>, packed: &Packed) -> Vec<Text> {
+    let card = &w.project.cards[packed.card.0];
+    let layers = packed.layers.iter().map(|at| &card.layers[*at]);
+    let inside = packed.inside.iter().map(|at| &card.inside.layers[*at]);
+    let outside = packed.envelope.iter().map(|at| &card.envelope[*at]);
+    let mut parts: Vec<(Text, u32)> = vec![(w.tell("pack-base", &[]), 1)];
+    let mut cut_again = Vec::new();
+    for layer in layers.chain(inside).chain(outside) {
+        // A piece that is cut again at the card is packed whole, once for all its
+        // parts.
+        let what = match layer.what {
+            Placed::Late(late, _) if !w.is_ahead(Act::LateCut(late)) => {
+                if cut_again.contains(&late) {
+                    continue;
+                }
+                cut_again.push(late);
+                Placed::Piece(w.project.late_cuts[late.0].piece)
+            }
+            what => what,
+        };
+        let name = w.placed(what);
+        match parts.iter_mut().find(|it| it.0 == name) {
+            Some(part) => part.1 += 1,
+            None => parts.push((name, 1)),
+        }
+    }
+    parts.into_iter().map(|(item, count)| counted(w, item, count)).collect()
 }
 
 /// A thing, with its number if there are several.
@@ -119,9 +127,10 @@ fn besides(w: &Writer<'_>) -> Vec<Text> {
             continue;
         }
         let packed = packing.parts.iter().find(|it| it.card == CardId(at));
-        let layers = packed.iter().flat_map(|it| &it.layers);
-        let mut parts = vec![w.tell("pack-base", &[])];
-        parts.extend(layers.map(|at| w.placed(card.layers[*at].what)));
+        let parts = match packed {
+            Some(packed) => tucked_in(w, packed),
+            None => vec![w.tell("pack-base", &[])],
+        };
         let name = w.user(&card.name);
         let values = [("card", name.into()), ("parts", w.list(parts).into())];
         items.push(w.tell("pack-card", &values));

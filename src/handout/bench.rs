@@ -2,8 +2,8 @@
 //! out while the bags are filled.
 
 use crate::document::{
-    Align, Block, Column, Drawing, Figure, Fill, Inline, Mark, ScaleWish, Section, Stroke,
-    Table, Text, Tone,
+    Align, Block, Column, Drawing, Figure, Fill, Inline, Mark, ScaleWish, Section,
+    Stroke, Table, Text, Tone,
 };
 use crate::geom::{Length, Rect, Shape, Size, Unit};
 use crate::handout::of_blocks;
@@ -65,7 +65,8 @@ pub(super) fn labels(w: &Writer<'_>) -> Vec<Section> {
 pub(super) fn tally(w: &Writer<'_>) -> Vec<Section> {
     let kits = w.kits();
     let cut = w.plan.cuts.iter().filter(|it| w.is_ahead(Act::CutPaper(it.paper)));
-    let parts: Vec<_> = cut.flat_map(|it| &it.parts).filter(|it| it.per_kit > 0).collect();
+    let parts: Vec<_> =
+        cut.flat_map(|it| &it.parts).filter(|it| it.per_kit > 0).collect();
     if kits < 2 || parts.is_empty() {
         return Vec::new();
     }
@@ -88,13 +89,20 @@ pub(super) fn tally(w: &Writer<'_>) -> Vec<Section> {
             let first = row * tray + 1;
             let last = first.saturating_add(tray - 1).min(kits);
             let bags = last - first + 1;
-            let name = if bags == 1 { first.to_string() } else { format!("{first}–{last}") };
+            let name =
+                if bags == 1 { first.to_string() } else { format!("{first}–{last}") };
             let counts = parts.iter().map(|part| part.per_kit.saturating_mul(bags));
             let counts = counts.map(|it| vec![Inline::plain(it.to_string())]);
-            std::iter::once(vec![Inline::plain(name)]).chain(counts).collect::<Vec<Text>>()
+            std::iter::once(vec![Inline::plain(name)])
+                .chain(counts)
+                .collect::<Vec<Text>>()
         });
         let rows = rows.collect();
-        blocks.push(Block::Table(Table { summary: w.say("tally-summary", &[]), columns, rows }));
+        blocks.push(Block::Table(Table {
+            summary: w.say("tally-summary", &[]),
+            columns,
+            rows,
+        }));
     }
     of_blocks("tally", w.tell("tally-title", &[]), blocks)
 }

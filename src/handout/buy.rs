@@ -68,13 +68,17 @@ fn is_bought(w: &Writer<'_>, supply: &Supply) -> bool {
 
 /// How many cards one sheet of each paper gives.
 fn sheets_give(w: &Writer<'_>) -> Text {
-    let rows = w.plan.supplies.rows.iter().filter_map(|row| {
-        let (Good::Sheets(paper), Some(cards)) = (row.what, row.cards) else {
-            return None;
-        };
-        let paper = w.user(&w.project.papers[paper.0].name);
-        Some(w.tell("buy-sheet-gives", &[("paper", paper.into()), ("cards", cards.into())]))
-    });
+    let rows =
+        w.plan.supplies.rows.iter().filter_map(|row| {
+            let (Good::Sheets(paper), Some(cards)) = (row.what, row.cards) else {
+                return None;
+            };
+            let paper = w.user(&w.project.papers[paper.0].name);
+            Some(w.tell(
+                "buy-sheet-gives",
+                &[("paper", paper.into()), ("cards", cards.into())],
+            ))
+        });
     let rows: Vec<Text> = rows.collect();
     if rows.is_empty() {
         return Text::new();
@@ -85,7 +89,8 @@ fn sheets_give(w: &Writer<'_>) -> Text {
 /// What a kit and a card cost, if there are prices.
 fn costs(w: &Writer<'_>, kits: u32) -> Text {
     let Some(cost) = w.plan.supplies.cost else { return Text::new() };
-    let cards = w.project.cards.iter().fold(0_u32, |all, it| all.saturating_add(it.count));
+    let cards =
+        w.project.cards.iter().fold(0_u32, |all, it| all.saturating_add(it.count));
     let all_cards = cards.saturating_mul(kits.max(1));
     let values = [
         ("all", money(w, cost.used_up).into()),
@@ -155,7 +160,9 @@ fn row(w: &Writer<'_>, supply: &Supply, shown: Shown) -> Vec<Text> {
             }
         }
         // What comes with something else, or lies about, is not bought.
-        None if matches!(supply.what, Good::Envelopes(_) | Good::Scraps(_)) => Text::new(),
+        None if matches!(supply.what, Good::Envelopes(_) | Good::Scraps(_)) => {
+            Text::new()
+        }
         None if supply.lacking == 0 => w.tell("buy-none", &[]),
         None if supply.on_hand > 0 || supply.cost.is_some() => number(supply.lacking),
         None => Text::new(),

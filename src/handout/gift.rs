@@ -9,8 +9,9 @@ use crate::plan::{Holder, gift_set};
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let Some(gift) = gift_set(w.project, w.plan) else { return Vec::new() };
     let high = thickness(w, gift.high);
-    let mut texts =
-        vec![w.tell("gift-stack", &[("cards", gift.cards.into()), ("high", high.into())])];
+    let mut texts = vec![
+        w.tell("gift-stack", &[("cards", gift.cards.into()), ("high", high.into())]),
+    ];
     match gift.holds {
         Holder::Band { strip, from } => {
             let long = w.words.length(strip.width);

@@ -38,7 +38,8 @@ pub(super) fn countdown(w: &Writer<'_>) -> Vec<Section> {
     day.push(w.tell("host-bags", &values));
     part("day", day);
 
-    let mut hour: Vec<Text> = supplies.rows.iter().filter_map(|it| shared(w, it)).collect();
+    let mut hour: Vec<Text> =
+        supplies.rows.iter().filter_map(|it| shared(w, it)).collect();
     hour.push(w.tell("host-places", &[("people", people.into())]));
     if !w.project.cards.is_empty() {
         hour.push(w.tell("host-show", &[]));

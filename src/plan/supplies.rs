@@ -185,7 +185,8 @@ fn tape(project: &Project, kits: &Kits) -> Vec<Supply> {
         }
     }
     let centimetres = |units: i64| {
-        u32::try_from(units.max(0).unsigned_abs().div_ceil(CENTIMETRE)).unwrap_or(u32::MAX)
+        u32::try_from(units.max(0).unsigned_abs().div_ceil(CENTIMETRE))
+            .unwrap_or(u32::MAX)
     };
     let rows = used.into_iter().map(|(id, units)| {
         let tool = &project.tools[id.0];

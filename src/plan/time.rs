@@ -146,12 +146,11 @@ fn rows(
     let mut ends: BTreeMap<usize, u64> = BTreeMap::new();
     // Seconds of each doing, in the order in which it is first done.
     let mut spent: Vec<(Doing, u64)> = Vec::new();
-    let mut add = |what: Doing, seconds: u64| {
-        match spent.iter_mut().find(|it| it.0 == what) {
+    let mut add =
+        |what: Doing, seconds: u64| match spent.iter_mut().find(|it| it.0 == what) {
             Some(row) => row.1 += seconds,
             None => spent.push((what, seconds)),
-        }
-    };
+        };
     let mut waited = 0;
     let mut last_card = None;
     for (at, task) in here {
@@ -203,7 +202,8 @@ fn seconds(project: &Project, plan: &Plan, task: &Task) -> u64 {
         Act::CutPaper(paper) => {
             let cut = plan.cuts.iter().find(|it| it.paper == paper);
             cut.map_or(1, |cut| {
-                let sheets = cut.patterns.iter().map(|it| u64::from(it.copies)).sum::<u64>();
+                let sheets =
+                    cut.patterns.iter().map(|it| u64::from(it.copies)).sum::<u64>();
                 sheets.div_ceil(u64::from(cut.kits.max(1))).max(1)
             })
         }

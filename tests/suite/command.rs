@@ -267,7 +267,8 @@ fn everybody_gets_a_copy_with_her_name() {
     let (to_text, names) = (to.to_str().expect("plain"), names.to_str().expect("plain"));
     // What an interrupted run left behind is swept away.
     fs::create_dir_all(&to).expect("a folder");
-    fs::write(to.join(".tide-post-class-001.pdf.4294967294.part"), "half").expect("a file");
+    fs::write(to.join(".tide-post-class-001.pdf.4294967294.part"), "half")
+        .expect("a file");
     let asked = ["make", "demo-data/tide-post.yaml", "--names", names, "-o", to_text];
     let (code, out, err) = run(&[&asked[..], &["--for", "class,host"]].concat());
     assert!(same(code, 0), "{err}");
@@ -282,7 +283,8 @@ fn everybody_gets_a_copy_with_her_name() {
         ]
     );
     let bytes = |name: &str| fs::read(to.join(name)).expect("a copy");
-    let [one, two] = [1, 3].map(|it| bytes(&format!("tide-post-class-00{it}-ada-mill.pdf")));
+    let [one, two] =
+        [1, 3].map(|it| bytes(&format!("tide-post-class-00{it}-ada-mill.pdf")));
     assert!(one == two, "the same name gives the same bytes");
     assert!(one != bytes("tide-post-class-002-brook-zoë.pdf"));
 }

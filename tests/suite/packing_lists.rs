@@ -91,7 +91,9 @@ fn a_host_knows_what_to_do_when() {
     let options = Options { names, ..Options::default() };
     let (_, _, document) = packet("orchard-evenings", "host", options);
     let before = words(&document, "before");
-    for said in ["Print 13 class handouts", "Fill 14 bags, 2 of them spare", "2 × tag punch"] {
+    for said in
+        ["Print 13 class handouts", "Fill 14 bags, 2 of them spare", "2 × tag punch"]
+    {
         assert!(before.contains(said), "{said}: {before}");
     }
     let there = words(&document, "attendance");

@@ -44,7 +44,9 @@ pub(super) fn fewest_changes(jobs: &[Job]) -> Option<Vec<Hand>> {
     let mut looked_at = 0;
     while let Some(Reverse((_, taken, state))) = heap.pop() {
         if state.done == bench.all {
-            return Some(taken.into_iter().map(|it: u8| bench.hands[usize::from(it)]).collect());
+            return Some(
+                taken.into_iter().map(|it: u8| bench.hands[usize::from(it)]).collect(),
+            );
         }
         if !seen.insert((state.done, state.hand)) {
             continue;

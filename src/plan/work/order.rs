@@ -35,9 +35,8 @@ pub(crate) fn order(drafts: &[Draft], in_batches: bool) -> (Vec<usize>, bool) {
 
 /// The preparing as the search for the fewest changes takes it.
 fn jobs(drafts: &[Draft]) -> Vec<Job> {
-    let preparing: Vec<usize> = (0..drafts.len())
-        .filter(|at| drafts[*at].moment == Moment::Preparing)
-        .collect();
+    let preparing: Vec<usize> =
+        (0..drafts.len()).filter(|at| drafts[*at].moment == Moment::Preparing).collect();
     let bit = |of: usize| {
         let at = preparing.iter().position(|it| *it == of);
         // Beyond 64 tasks the search gives way before it looks at any.
