@@ -681,14 +681,21 @@ envelope-take = Den Umschlag nehmen, die Vorderseite nach oben.
 ## Envelopes and the post
 
 envelope-title = Umschläge
-envelope-size = { $count ->
-    [one] { $cards } passt in einen Umschlag { $size }.
-   *[other] { $cards } passen in Umschläge { $size }.
+envelope-size = { $all ->
+    [yes] Jede Karte passt in einen Umschlag { $size }.
+   *[no] { $count ->
+        [one] { $cards } passt in einen Umschlag { $size }.
+       *[other] { $cards } passen in Umschläge { $size }.
+    }
 }
-envelope-with = { $count ->
-    [one] { $cards } passt in den Umschlag, der mit der Grundkarte kommt.
-   *[other] { $cards } passen in die Umschläge, die mit den Grundkarten kommen.
+envelope-with = { $all ->
+    [yes] Jede Karte passt in den Umschlag, der mit ihrer Grundkarte kommt.
+   *[no] { $count ->
+        [one] { $cards } passt in den Umschlag, der mit der Grundkarte kommt.
+       *[other] { $cards } passen in die Umschläge, die mit den Grundkarten kommen.
+    }
 }
+fit-in-short = Im Umschlag sind sie bis zu { $thick } dick und { $heavy } schwer.
 envelope-post = { $raised ->
     [yes] Erhabene Karten sind dick: beim Postunternehmen nachfragen, was es annimmt.
    *[no] Beim Postunternehmen nachfragen, was es annimmt.

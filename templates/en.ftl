@@ -922,21 +922,26 @@ envelope-take = Take the envelope, its front towards you.
 ## Envelopes and the post
 
 envelope-title = Envelopes
-envelope-size = { $count ->
-    [one] { $cards } goes into an envelope { $size }.
-   *[other] { $cards } go into envelopes { $size }.
+envelope-size = { $all ->
+    [yes] Every card goes into an envelope { $size }.
+   *[no] { $count ->
+        [one] { $cards } goes into an envelope { $size }.
+       *[other] { $cards } go into envelopes { $size }.
+    }
 }
-envelope-with = { $count ->
-    [one] { $cards } goes into the envelope that comes with its base.
-   *[other] { $cards } go into the envelopes that come with their bases.
+envelope-with = { $all ->
+    [yes] Every card goes into the envelope that comes with its base.
+   *[no] { $count ->
+        [one] { $cards } goes into the envelope that comes with its base.
+       *[other] { $cards } go into the envelopes that come with their bases.
+    }
 }
 envelope-post = { $raised ->
     [yes] Raised cards are thick and may cost more: check with your postal operator what it takes.
    *[no] Classes change: check with your postal operator what it takes.
 }
 envelope-estimate = Each is measured in its envelope, foam at its full thickness, glue and stamp left out; all of this is an estimate.
-fit-in-short = In their envelopes they are about so thick and heavy: { $cards }.
-fit-card-is = { $cards } { $thick }, { $heavy }
+fit-in-short = In their envelopes they are up to { $thick } thick and { $heavy } heavy.
 fit-summary = How thick and heavy each card is in its envelope, and how much room is left.
 fit-card = Card
 fit-thick = Thick

@@ -685,14 +685,21 @@ envelope-take = Tomar el sobre, con el anverso hacia arriba.
 ## Envelopes and the post
 
 envelope-title = Sobres
-envelope-size = { $count ->
-    [one] { $cards } cabe en un sobre { $size }.
-   *[other] { $cards } caben en sobres { $size }.
+envelope-size = { $all ->
+    [yes] Cada tarjeta cabe en un sobre de { $size }.
+   *[no] { $count ->
+        [one] { $cards } cabe en un sobre { $size }.
+       *[other] { $cards } caben en sobres { $size }.
+    }
 }
-envelope-with = { $count ->
-    [one] { $cards } cabe en el sobre que viene con su base.
-   *[other] { $cards } caben en los sobres que vienen con sus bases.
+envelope-with = { $all ->
+    [yes] Cada tarjeta cabe en el sobre que viene con su base.
+   *[no] { $count ->
+        [one] { $cards } cabe en el sobre que viene con su base.
+       *[other] { $cards } caben en los sobres que vienen con sus bases.
+    }
 }
+fit-in-short = En su sobre miden hasta { $thick } de grosor y pesan hasta { $heavy }.
 envelope-post = { $raised ->
     [yes] Las tarjetas con relieve son gruesas: preguntar al operador postal qué admite.
    *[no] Preguntar al operador postal qué admite.

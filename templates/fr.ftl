@@ -686,14 +686,21 @@ envelope-take = Prendre l’enveloppe, le recto devant soi.
 ## Envelopes and the post
 
 envelope-title = Enveloppes
-envelope-size = { $count ->
-    [one] { $cards } va dans une enveloppe { $size }.
-   *[other] { $cards } vont dans des enveloppes { $size }.
+envelope-size = { $all ->
+    [yes] Chaque carte va dans une enveloppe { $size }.
+   *[no] { $count ->
+        [one] { $cards } va dans une enveloppe { $size }.
+       *[other] { $cards } vont dans des enveloppes { $size }.
+    }
 }
-envelope-with = { $count ->
-    [one] { $cards } va dans l’enveloppe livrée avec sa base.
-   *[other] { $cards } vont dans les enveloppes livrées avec leurs bases.
+envelope-with = { $all ->
+    [yes] Chaque carte va dans l’enveloppe livrée avec sa base.
+   *[no] { $count ->
+        [one] { $cards } va dans l’enveloppe livrée avec sa base.
+       *[other] { $cards } vont dans les enveloppes livrées avec leurs bases.
+    }
 }
+fit-in-short = Dans leur enveloppe, elles font jusqu’à { $thick } d’épaisseur et { $heavy }.
 envelope-post = { $raised ->
     [yes] Les cartes en relief sont épaisses : demander à l’opérateur postal ce qu’il accepte.
    *[no] Demander à l’opérateur postal ce qu’il accepte.

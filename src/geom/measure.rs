@@ -199,6 +199,8 @@ fn split(text: &str, bare: Option<Unit>) -> Result<(Ratio, Unit, Length), Length
         "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => {
             (Unit::Mm, Length::mm(10))
         }
+        "m" | "metre" | "metres" | "meter" | "meters" => (Unit::Mm, Length::mm(1000)),
+        "yd" | "yard" | "yards" => (Unit::Inch, Length::inch(36, 1)),
         other if other.chars().all(|it| it.is_alphabetic() || it == '\'') => {
             return Err(LengthFault::UnknownUnit(other.to_owned()));
         }

@@ -27,7 +27,7 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     } else {
         // A reader has little room, so that she is told in running text.
         post.extend(texts);
-        post.push(w.tell("fit-in-short", &[("cards", measures(w).into())]));
+        post.extend(at_most(w, "fit-in-short"));
     }
     let raised = w.plan.fronts.iter().any(|it| it.layers.iter().any(|it| it.raised > 0));
     let raised = if raised { "yes" } else { "no" };
@@ -47,7 +47,11 @@ fn envelope(w: &Writer<'_>, id: BaseId) -> Option<Text> {
     let names: Vec<_> = cards.map(|it| w.user(&it.name)).collect();
     let envelope = w.project.bases[id.0].envelope.filter(|_| !names.is_empty())?;
     let count = u32::try_from(names.len()).unwrap_or(u32::MAX);
-    let mut values = vec![("cards", w.list(names).into()), ("count", count.into())];
+    // Where all are alike nobody needs their names.
+    let all = if names.len() == w.project.cards.len() { "yes" } else { "no" };
+    let cards = w.list(names);
+    let mut values =
+        vec![("cards", cards.into()), ("count", count.into()), ("all", all.into())];
     Some(match envelope.size {
         Some(size) => {
             values.push(("size", w.words.size(size).into()));
@@ -90,43 +94,21 @@ fn cards(w: &Writer<'_>) -> Block {
     Block::Table(Table { summary: w.say("fit-summary", &[]), columns, rows })
 }
 
-/// The same in running text: what is equally thick and heavy is told together.
-fn measures(w: &Writer<'_>) -> Text {
-    let mut groups: Vec<(Text, Text, Vec<Text>)> = Vec::new();
-    for fit in &w.plan.fits {
-        let card = &w.project.cards[fit.card.0];
-        if w.project.bases[card.base.0].envelope.is_none() {
-            continue;
-        }
-        let (thick, heavy) = (thickness(w, fit.thickness), mass(w, fit.mass_mg));
-        let name = w.user(&card.name);
-        match groups.iter_mut().find(|it| it.0 == thick && it.1 == heavy) {
-            Some(group) => group.2.push(name),
-            None => groups.push((thick, heavy, vec![name])),
-        }
-    }
-    let texts = groups.into_iter().map(|(thick, heavy, names)| {
-        let values = [
-            ("cards", w.list(names).into()),
-            ("thick", thick.into()),
-            ("heavy", heavy.into()),
-        ];
-        w.tell("fit-card-is", &values)
-    });
-    chain(w, texts)
-}
-
 /// Postage as a line of a packing list, with what the cards measure and weigh at
 /// most; nothing if no card has an envelope.
 pub(super) fn postage(w: &Writer<'_>) -> Option<Text> {
+    at_most(w, "pack-postage")
+}
+
+/// What the cards measure and weigh at most, in their envelopes.
+fn at_most(w: &Writer<'_>, message: &str) -> Option<Text> {
     let sent = |fit: &&Fit| {
         w.project.bases[w.project.cards[fit.card.0].base.0].envelope.is_some()
     };
     let fits = || w.plan.fits.iter().filter(sent);
     let thick = thickness(w, fits().map(|it| it.thickness).max()?);
     let heavy = mass(w, fits().map(|it| it.mass_mg).max()?);
-    let values = [("thick", thick.into()), ("heavy", heavy.into())];
-    Some(w.tell("pack-postage", &values))
+    Some(w.tell(message, &[("thick", thick.into()), ("heavy", heavy.into())]))
 }
 
 /// Texts with semicolons between them.

@@ -61,6 +61,8 @@ fn section<'a>(document: &'a Document, title: &str) -> &'a Section {
 fn outlined(figure: &Figure, stroke: Stroke) -> Vec<Rect> {
     let of = |mark: &Mark| match mark {
         Mark::Area { rect, line, .. } if *line == Some(stroke) => Some(*rect),
+        // Where the pattern is seen, its picture has the outline.
+        Mark::Picture { rect, line, .. } if *line == Some(stroke) => Some(*rect),
         _ => None,
     };
     figure.drawing.marks.iter().filter_map(of).collect()

@@ -34,7 +34,7 @@ fn a_limit_is_stated_where_it_is_broken() {
             format!("{set}pieces: {{a: {{of: b, size: 9999999999999999 x 1 in}}}}"),
             "longer than 100 m",
         ),
-        (format!("{set}use: ../out.yaml"), "there is no file"),
+        (format!("{set}use: ../out.yaml"), "`../out.yaml` can't be opened"),
     ] {
         let said = said(&text);
         assert!(said.iter().any(|it| it.contains(limit)), "{limit}: {said:?}");

@@ -30,7 +30,10 @@ pub(crate) fn letters(text: &Text) -> [f64; 4] {
     let trimmed = run.text.trim_end().len();
     let last = run.glyphs.iter().rposition(|it| it.text.start < trimmed);
     let end = last.and_then(|it| run.glyphs.get(it + 1)).map_or(run.advance, |it| it.x);
-    let (up, down) = (0.66 * run.size, 0.2 * run.size);
+    // A capital letter alone has nothing below its line.
+    let alone = run.text.trim().chars().count() == 1
+        && run.text.trim().chars().all(|it| it.is_ascii_uppercase() && it != 'Q');
+    let (up, down) = (0.66 * run.size, if alone { 0.0 } else { 0.2 * run.size });
     if text.upwards {
         [text.x - up, text.y - end, text.x + down, text.y]
     } else {
@@ -182,7 +185,9 @@ fn contrasts(laid: &Laid, page: &Page, fault: &mut impl FnMut(String)) {
                 let drawn =
                     roles(laid, item).iter().any(|it| matches!(it, Role::Figure { .. }));
                 let outline = path.pieces.iter().any(|it| it.closed);
-                if let (Some(line), true) = (&path.line, drawn && outline) {
+                // What is as light as the paper is a halo around the line itself.
+                let line = path.line.as_ref().filter(|it| it.ink != Ink::PAPER);
+                if let (Some(line), true) = (line, drawn && outline) {
                     for other in path.fill.into_iter().chain([Ink::PAPER]) {
                         let ratio = line.ink.contrast(other);
                         if ratio < LINE_CONTRAST {

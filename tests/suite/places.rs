@@ -72,7 +72,7 @@ const SLIPS: &[(&str, &str, &str, &str)] = &[
     ("weight: 150 gsm", "weight: heavy", "not-a-weight", "heavy"),
     ("weight: 150 gsm", "weight: 65 lb", "weight-without-grade", "65 lb"),
     ("weight: 150 gsm", "weight: 1 gsm", "out-of-range", "1 gsm"),
-    ("weight: 150 gsm", "colour: green", "not-a-colour", "green"),
+    ("weight: 150 gsm", "colour: grene", "not-a-colour", "grene"),
     ("grain: long", "grain: sideways", "not-a-choice", "sideways"),
     ("designs: 6", "designs: 7", "out-of-range", "7"),
     ("scraps: at least 4 x 4 in", "scraps: some", "not-a-size", "some"),

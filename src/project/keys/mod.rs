@@ -6,6 +6,7 @@
 
 mod cards;
 mod pictures;
+mod pieces;
 mod schema;
 mod stock;
 mod table;
@@ -134,16 +135,16 @@ pub static GROUPS: &[&Group] = &[
     &stock::BOUGHT,
     &stock::MADE,
     &stock::TOOL,
-    &cards::PIECE,
-    &cards::AROUND,
-    &cards::NEXT_TO,
-    &cards::REGION,
-    &cards::LATE,
-    &cards::PART,
-    &cards::GREETING,
-    &cards::LABEL,
-    &cards::NARROWED,
-    &cards::MAT,
+    &pieces::PIECE,
+    &pieces::AROUND,
+    &pieces::NEXT_TO,
+    &pieces::REGION,
+    &pieces::LATE,
+    &pieces::PART,
+    &pieces::GREETING,
+    &pieces::LABEL,
+    &pieces::NARROWED,
+    &pieces::MAT,
     &cards::CARD,
     &cards::EXTRA,
     &cards::LAYER,
