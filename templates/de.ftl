@@ -29,6 +29,7 @@ list-semicolon = ;{ " " }
 ## The foot of each page
 
 foot-with-edition = { $title } · { $edition }
+foot-with-name = { $left } · { $name }
 foot-page = Seite { $page } von { $pages }
 foot-continued = Fortsetzung
 foot-scale = Maßstab { $scale }
@@ -46,6 +47,7 @@ label-blank = { $count ->
 }
 labels-named = Etiketten { $words }
 strip-for-label = Streifen für { $label }
+strip-for-mat = Streifen für die Mattung zu { $label }
 mat-of-label = Mattung für { $label }
 base-named = Grundkarte { $name }
 several = { $count } × { $item }
@@ -73,6 +75,7 @@ foam-squares = { $count ->
 
 ## Cover
 
+cover-name = Für { $name }
 cover-makes = { $count ->
     [one] Daraus entsteht eine Karte: { $names }.
    *[other] Daraus entstehen { $count } Karten: { $names }.
@@ -99,15 +102,15 @@ cover-here = { $place ->
    *[other] Noch zu tun: { $works }.
 }
 work-done = { $work ->
-    [cut] die Bögen sind zugeschnitten
-    [score] die Grundkarten sind gerillt
-    [fold] die Grundkarten sind gefalzt
-    [stamp] die Sprüche sind gestempelt
-    [punch] die Etiketten sind gestanzt
-    [again] die weiteren Schnitte an einzelnen Zuschnitten sind gemacht
-    [layer] die Etiketten sitzen auf ihren Mattungen
-    [attach] die Lagen sind aufgeklebt
-   *[inside] die Innenseiten sind gestempelt
+    [cut] Bögen zugeschnitten
+    [score] Grundkarten gerillt
+    [fold] Grundkarten gefalzt
+    [stamp] Sprüche gestempelt
+    [punch] Etiketten gestanzt
+    [again] Zuschnitte weiter geteilt
+    [layer] Etiketten auf ihre Mattungen gesetzt
+    [attach] Lagen aufgeklebt
+   *[inside] Innenseiten gestempelt
 }
 work-do = { $work ->
     [cut] die Bögen zuschneiden
@@ -120,8 +123,8 @@ work-do = { $work ->
     [attach] die Lagen aufkleben
    *[inside] den Text innen ergänzen
 }
-cover-ask = Ausgegeben von: { $name }. Dort bitte nachfragen, wenn etwas fehlt oder ein Schritt unklar ist.
-cover-ask-reach = Ausgegeben von: { $name }. Wenn etwas fehlt oder ein Schritt unklar ist, bitte hier nachfragen: { $reach }.
+cover-ask = Ausgegeben von: { $name }. Fehlt etwas oder ist etwas unklar? Bitte dort nachfragen.
+cover-ask-reach = Ausgegeben von: { $name }. Fehlt etwas oder ist etwas unklar? Bitte nachfragen: { $reach }.
 tips-title = Gut zu wissen
 
 
@@ -145,6 +148,7 @@ caution-moving = Klingen und heiße Werkzeuge im fahrenden Fahrzeug. Bei einem R
 caution-luggage = Klingen im Gepäck. Sie können beim Öffnen verletzen und abgenommen werden. Gut einwickeln und vor der Reise beim Verkehrsunternehmen nachfragen, was erlaubt ist.
 caution-glue = Nasser Kleber hinterlässt Flecken auf Papier und Tischen und wellt dünnes Papier. Über Schmierpapier dünn verstreichen und die Angaben auf der Packung beachten.
 caution-ink = Stempelfarbe färbt Hände, Kleidung und Tische. Den Tisch abdecken, das Kissen nach Gebrauch schließen und feuchte Stempel von den Karten fernhalten.
+caution-hot-car = Stempelfarbe und nasser Kleber färben ab und trocknen im heißen Auto ein oder laufen aus. Die Unterlage abdecken, alles nach Gebrauch schließen und aufrecht am Körper tragen. Feuchte Stempel von den Karten fernhalten.
 caution-order = In der Reihenfolge der Schritte schneiden. Ein falscher erster Schnitt lässt sich nicht rückgängig machen.
 caution-last = Örtliche Vorschriften und die Anleitungen der Werkzeuge gehen vor.
 
@@ -182,10 +186,36 @@ buy-packs-of = { $packs ->
     [one] 1 Packung zu { $holds }
    *[other] { $packs } Packungen zu { $holds }
 }
+buy-rolls = { $packs ->
+    [one] 1 Rolle
+   *[other] { $packs } Rollen
+}
 buy-packs-assorted = { $packs ->
     [one] 1 gemischte Packung mit { $holds } davon
    *[other] { $packs } gemischte Packungen mit { $holds } davon
 }
+buy-on-hand = Vorhanden
+buy-price = Preis
+buy-none = nichts
+buy-rolls-of = { $rolls ->
+    [one] 1 Rolle zu { $holds }
+   *[other] { $rolls } Rollen zu { $holds }
+}
+buy-sheet-gives = { $cards ->
+    [one] eine Karte aus einem Bogen { $paper }
+   *[other] { $cards } Karten aus einem Bogen { $paper }
+}
+buy-sheets-give = Das ergibt { $papers }.
+buy-cost = Was verbraucht wird, kostet { $all }{ $some ->
+    [yes] , soweit Preise bekannt sind
+   *[no] {""}
+}: { $kits ->
+    [one] { $card } je Karte.
+   *[other] { $kit } je Set und { $card } je Karte, Reserve eingerechnet.
+}
+buy-cost-tools = Das Werkzeug kostet zusätzlich { $tools }.
+money = { $amount }{ "\u00A0" }{ $currency }
+metres = { $number }{ "\u00A0" }m
 good-sheets = { $paper }, Bögen { $size }
 good-scraps = Papierreste { $paper }, mindestens { $size }
 good-envelopes = Umschläge für { $base }
@@ -238,6 +268,11 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = Dazu das Werkzeug für unterwegs:
+pack-cards = Für jede Karte einen Umschlag nehmen und ihre Teile hineinlegen:
+pack-besides = Außerdem:
+pack-card = { $card }: { $parts }
+pack-base = Grundkarte
+pack-postage = Porto: im Umschlag sind die Karten bis zu { $thick } dick und { $heavy } schwer; beim Postunternehmen nachfragen
 pack-flat = Flaches Papier zwischen zwei Stücke fester Pappe legen, damit nichts knickt.
 
 
@@ -301,14 +336,46 @@ alike-chosen = Alle Bögen werden gleich geschnitten, { $kits ->
     [0] .
     [one] ; die Zuschnitte für ein Set bleiben übrig.
    *[other] ; die Zuschnitte für { $over } Sets bleiben übrig.
-} { $more ->
+}
+fewer-sheets-alike = { $fewer ->
     [0] Verschieden geschnitten wären es ebenso viele Bögen
     [one] Verschieden geschnitten wäre es ein Bogen weniger
-   *[other] Verschieden geschnitten wären es { $more } Bögen weniger
-}, aber { $othersteps ->
+   *[other] Verschieden geschnitten wären es { $fewer } Bögen weniger
+}, mit { $dearer ->
+    [yes] { $marks ->
+        [0] ebenso vielen Marken
+        [one] einer Marke mehr
+       *[other] { $marks } Marken mehr
+    }
+   *[no] { $marks ->
+        [one] einer Marke weniger
+       *[other] { $marks } Marken weniger
+    }
+} und { $othersteps ->
     [one] 1 Schritt
-   *[other] { $othersteps } Schritte
+   *[other] { $othersteps } Schritten
 } statt { $steps }.
+fewer-sheets = { $fewer ->
+    [one] Mit einem anderen Plan wäre es ein Bogen weniger
+   *[other] Mit einem anderen Plan wären es { $fewer } Bögen weniger
+}{ $dearer ->
+    [yes] { $marks ->
+        [0] , bei ebenso vielen Marken.
+        [one] , aber eine Marke mehr.
+       *[other] , aber { $marks } Marken mehr.
+    }
+   *[no] { $marks ->
+        [one] {" "}und sogar eine Marke weniger.
+       *[other] {" "}und sogar { $marks } Marken weniger.
+    }
+}
+lies-next-to = Damit das Muster weiterläuft, bleiben auf dem Bogen zwei Teile beieinander: { $piece } liegt { $side ->
+    [left] links neben
+    [right] rechts neben
+    [top] direkt über
+   *[bottom] direkt unter
+} { $other }.
+lies-at-place = Eine bestimmte Stelle des Musters zeigt: { $piece }. Das Teil liegt { $left } von der linken Kante des Bogens und { $top } von der oberen Kante.
 plan-caption = { $plans ->
     [one] { $sheets ->
         [one] So wird der Bogen geschnitten.
@@ -346,6 +413,31 @@ cutting-marks = { $marks ->
    *[other] Die Marke wird { $marks }-mal eingestellt{ $proven ->
         [yes] ; keine Reihenfolge dieser Schnitte kommt mit weniger aus.
        *[no] .
+    }
+}
+cutting-edges = Oben, unten, links und rechts gelten so, wie das Muster steht, gleich wie das Papier im Schneider liegt.
+slack = { $plans ->
+    [one] { $sheets ->
+        [one] Ist der Bogen
+       *[other] Ist ein Bogen
+    }
+   *[other] Ist ein Bogen für Plan { $plan }
+} etwas zu { $way ->
+    [width] schmal oder zu breit
+   *[height] niedrig oder zu hoch
+}, trifft der { $count ->
+    [one] Unterschied: { $parts }.
+   *[other] Unterschied diese Teile: { $parts }.
+}
+slack-many = Was einem Bogen fehlt oder was er zu groß ist, trifft den Zuschnitt, der am Ende nachgemessen wird.
+slack-part = { $all ->
+    [yes] { $count ->
+        [one] { $name }
+       *[other] alle { $count } × { $name }
+    }
+   *[no] { $count ->
+        [one] einmal { $name }
+       *[other] { $count } × { $name }
     }
 }
 cutting-scale = Zeichnungen: { $scale }.
@@ -396,39 +488,78 @@ line-up = { $moves ->
     [2] Zweimal schneiden, dazwischen neu anlegen.
    *[other] { $times }-mal schneiden, jedes Mal neu anlegen.
 }
-off-part = { $count ->
-    [one] Es fällt ab: { $name }{ $total ->
+off-part = { $mixed ->
+    [yes] { $count ->
+        [one] Eines der Teile, die abfallen: { $name }
+       *[other] { $count } der Teile, die abfallen: { $name }
+    }{ $total ->
         [one] .
        *[other] , zusammen { $total }.
     }
-   *[other] Jedes Mal fällt ab: { $name }, zusammen { $total }.
+   *[no] { $count ->
+        [one] Es fällt ab: { $name }{ $total ->
+            [one] .
+           *[other] , zusammen { $total }.
+        }
+       *[other] Jedes Mal fällt ab: { $name }, zusammen { $total }.
+    }
 }
 off-aside = { $count ->
-    [one] Was abfällt, { $size }, für Schritt { $step } beiseitelegen.
-   *[other] Die { $count } Teile, die abfallen, je { $size }, für Schritt { $step } beiseitelegen.
+    [one] { $mixed ->
+        [yes] Eines der Teile, die abfallen
+       *[no] Was abfällt
+    }, { $size }, für Schritt { $step } beiseitelegen.
+   *[other] { $mixed ->
+        [yes] { $count } der Teile, die abfallen
+       *[no] Die { $count } Teile, die abfallen
+    }, je { $size }, für Schritt { $step } beiseitelegen.
 }
 off-in-hand = { $count ->
-    [one] Was abfällt, { $size }, in der Hand behalten.
-   *[other] Die { $count } Teile, die abfallen, je { $size }, in der Hand behalten.
+    [one] { $mixed ->
+        [yes] Eines der Teile, die abfallen
+       *[no] Was abfällt
+    }, { $size }, in der Hand behalten.
+   *[other] { $mixed ->
+        [yes] { $count } der Teile, die abfallen
+       *[no] Die { $count } Teile, die abfallen
+    }, je { $size }, in der Hand behalten.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Was abfällt, { $size }, als Reststück aufheben.
-       *[other] Die { $count } Teile, die abfallen, je { $size }, als Reststücke aufheben.
+        [one] { $mixed ->
+            [yes] Eines der Teile, die abfallen
+           *[no] Was abfällt
+        }, { $size }, als Reststück aufheben.
+       *[other] { $mixed ->
+            [yes] { $count } der Teile, die abfallen
+           *[no] Die { $count } Teile, die abfallen
+        }, je { $size }, als Reststücke aufheben.
     }
    *[no] { $count ->
-        [one] Was abfällt, { $size }, kommt zu den Papierresten.
-       *[other] Die { $count } Teile, die abfallen, je { $size }, kommen zu den Papierresten.
+        [one] { $mixed ->
+            [yes] Eines der Teile, die abfallen
+           *[no] Was abfällt
+        }, { $size }, kommt zu den Papierresten.
+       *[other] { $mixed ->
+            [yes] { $count } der Teile, die abfallen
+           *[no] Die { $count } Teile, die abfallen
+        }, je { $size }, kommen zu den Papierresten.
     }
 }
 off-waste = { $count ->
-    [one] Was abfällt, { $size }, ist Verschnitt.
-   *[other] Die { $count } Teile, die abfallen, je { $size }, sind Verschnitt.
+    [one] { $mixed ->
+        [yes] Eines der Teile, die abfallen
+       *[no] Was abfällt
+    }, { $size }, ist Verschnitt.
+   *[other] { $mixed ->
+        [yes] { $count } der Teile, die abfallen
+       *[no] Die { $count } Teile, die abfallen
+    }, je { $size }, sind Verschnitt.
 }
 stays-part = { $also ->
-    [yes] Übrig bleibt { $total ->
-        [one] noch ein solches Teil.
-       *[other] das gleiche Teil, { $total }-mal.
+    [yes] { $total ->
+        [one] Übrig bleibt noch einmal: { $name }.
+       *[other] Übrig bleibt, noch { $total }-mal: { $name }.
     }
    *[no] Übrig bleibt: { $name }{ $total ->
         [one] .
@@ -467,6 +598,17 @@ score-base = { $count ->
        *[any] einer Kante
     } entfernt.
 }
+score-alt = { $base }, flach liegend, Außenseite oben, { $size }, mit einer gestrichelten Rille quer durch die Mitte, { $at } von { $edge ->
+    [long] einer langen Kante.
+    [short] einer kurzen Kante.
+   *[any] einer Kante.
+}
+score-caption = Gestrichelt: Bergfalz.
+strip-alt = Ein Streifen { $size } mit dem Umriss des Etiketts, { $punched }, gestrichelt in der Mitte{ $stamped ->
+    [yes] {" "}und darin die Stelle der gestempelten Worte
+   *[no] {""}
+}.
+strip-caption = Gestrichelt: Etikett.
 fold-bases = { $scored ->
     [yes] An der Rille falzen, der Grat liegt innen: { $bases }.
    *[no] Kante auf Kante zur Hälfte falzen: { $bases }.
@@ -515,7 +657,51 @@ punch-labels = { $stamped ->
     } stanzen; Werkzeug: { $tool }.
 }
 its-mat = Mattung
+narrow-labels = { $which ->
+    [all] Danach jedes Etikett schmaler machen
+   *[some] Danach das Etikett mit { $label } schmaler machen
+}: noch einmal in den Stanzer schieben, { $by } weiter { $side ->
+    [left] nach rechts
+    [right] nach links
+    [top] nach unten
+   *[bottom] nach oben
+}{ $held ->
+    [yes] , festhalten (Hilfsmittel: { $with })
+   *[no] {""}
+} und ein zweites Mal stanzen, sodass { $side ->
+    [left] links
+    [right] rechts
+    [top] oben
+   *[bottom] unten
+} { $by } abfallen. Übrig bleiben { $size }.
+punch-mats = Aus { $strips } { $count ->
+    [one] die Mattung
+   *[other] { $count } Mattungen
+} stanzen; Werkzeug: { $tool }.
+mat-halve = Die { $mat } { $halves ->
+    [level] von links nach rechts
+   *[upright] von oben nach unten
+} halbieren und die Hälften { $slid ->
+    [together] um { $by } übereinanderschieben.
+   *[apart] mit { $by } Abstand legen: das Etikett deckt die Lücke.
+}
+mat-trim = { $halves ->
+    [level] Am linken und am rechten Ende
+   *[upright] Am oberen und am unteren Ende
+} je { $by } abschneiden.
+mat-shows = Mittig auf die Mattung legen; { $which ->
+    [all] ringsum bleibt { $across } sichtbar.
+    [across] links und rechts bleibt { $across } sichtbar.
+    [up] oben und unten bleibt { $up } sichtbar.
+   *[both] links und rechts bleibt { $across } sichtbar, oben und unten { $up }.
+}
+mat-same = Ebenso verfahren mit: { $labels }.
 mat-lay = Mittig auf die zugehörige { $mat } legen; ringsum bleibt { $border } sichtbar.
+so-long = { $length } { $item }
+add-extra = Anbringen: { $item }{ $placed ->
+    [yes] {" "}– { $place }.
+   *[no] .
+}
 late-part = { $name }, { $size }
 late-halve = { $count ->
     [one] Halbieren: { $piece },
@@ -545,12 +731,17 @@ late-keep = Aufheben für die Karte { $card }: { $part }.
 
 how-tape = Klebeband an den Rändern entlang anbringen.
 how-glue = Kleber dünn bis an die Ränder verstreichen und die Lage andrücken.
-how-waits = Während eine Karte trocknet, mit der nächsten weitermachen.
+how-waits = { $minutes ->
+    [0] Während eine Karte trocknet, mit der nächsten weitermachen.
+    [one] Jede Karte 1 Minute trocknen lassen; solange mit der nächsten weitermachen.
+   *[other] Jede Karte { $minutes } Minuten trocknen lassen; solange mit der nächsten weitermachen.
+}
 how-foam = Schaumstoffpads kommen auf die Rückseite, nahe an die Ecken, aber mit Abstand zum Rand; die Schutzfolie erst zuletzt abziehen.
 
 
 ## Cards
 
+cards-in-batches = In Serie arbeiten: zuerst bekommt jede Karte ihre erste Lage, dann jede ihre zweite, und so weiter.
 card-count = Diese Karte { $count }-mal herstellen.
 card-takes = Falz { $fold ->
     [left] links
@@ -568,8 +759,36 @@ front-alt = { $what ->
     [right] rechts
    *[bottom] unten
 }. Von der Grundkarte aufwärts: { $layers }.
-apart-alt = Die Lagen von { $card } auseinandergezogen; von der Grundkarte aufwärts: { $layers }.
+apart-alt = Die Lagen von { $card } auseinandergezogen, in der Reihenfolge, in der sie auf die Grundkarte kommen: { $layers }.
+apart-alt-layer = { $name }{ $raised ->
+    [0] {""}
+    [one] {" "}auf einem Schaumstoffpad
+   *[other] {" "}auf { $raised } Schaumstoffpads
+}
+layers-title = So entstehen die Karten
+layers-text = Die Lagen sind auseinandergezogen und so nummeriert, wie sie aufgesetzt werden. Lange Striche führen zum Platz jeder Lage{ $foam ->
+    [yes] ; kleine Quadrate sind Schaumstoffpads.
+   *[no] .
+} Gezeichnet im Maßstab { $scale }.
 front-alt-layer = { $name }: { $place }
+state-alt = { $what ->
+    [inside] Die Innenseite von { $card }
+   *[front] Die Vorderseite von { $card }
+} nach diesem Schritt, mit dem Falz { $fold ->
+    [left] links
+    [top] oben
+    [right] rechts
+   *[bottom] unten
+}. { $count ->
+    [0] Die Grundkarte ist leer
+    [one] Schon da, einfach gezeichnet: { $before }
+   *[other] Schon da, einfach gezeichnet: { $before }
+}. Neu, mit kräftigem Umriss{ $raised ->
+    [0] {""}
+    [one] {" "}und auf einem Schaumstoffpad
+   *[other] {" "}und auf { $raised } Schaumstoffpads
+}: { $name }, { $place }.
+state-scale = Zeichnungen neben den Schritten: { $scale }. Neues hat einen kräftigen Umriss.
 tip = Tipp: { $tip }
 
 back-named = die Seite „{ $face }“ von { $what }
@@ -590,6 +809,12 @@ set-raised = Auf { $count ->
 } setzen: { $what }, { $how }.
 lay-it = Auflegen: { $how }.
 face-up = Seite „{ $face }“ nach oben
+face-stands = { $turn ->
+    [none] Seite „{ $face }“ nach oben, aufrecht
+    [right] Seite „{ $face }“ nach oben, ihre Oberkante nach rechts
+    [left] Seite „{ $face }“ nach oben, ihre Oberkante nach links
+   *[over] Seite „{ $face }“ nach oben, auf dem Kopf
+}
 pattern-stands = { $turn ->
     [none] Muster aufrecht
     [right] Oberkante des Musters nach rechts
@@ -697,9 +922,150 @@ envelope-with = { $all ->
 }
 fit-in-short = Im Umschlag sind sie bis zu { $thick } dick und { $heavy } schwer.
 envelope-post = { $raised ->
-    [yes] Erhabene Karten sind dick: beim Postunternehmen nachfragen, was es annimmt.
-   *[no] Beim Postunternehmen nachfragen, was es annimmt.
+    [yes] Erhabene Karten sind dick und können mehr kosten: beim Postunternehmen nachfragen, was es annimmt.
+   *[no] Klassen ändern sich: beim Postunternehmen nachfragen, was es annimmt.
 }
+envelope-estimate = Jede Karte ist im Umschlag gemessen, Schaumstoff in voller Dicke, ohne Kleber und Briefmarke; alles ist geschätzt.
+fit-in-short = Dicke und Gewicht im Umschlag, ungefähr: { $cards }.
+fit-card-is = { $cards } { $thick }, { $heavy }
+fit-summary = Wie dick und wie schwer jede Karte im Umschlag ist und wie viel Platz bleibt.
+fit-card = Karte
+fit-thick = Dicke
+fit-heavy = Gewicht
+fit-room = Umschlag ist größer um
+fit-mm = { $number }{ "\u00A0" }mm
+fit-grams = { $number }{ "\u00A0" }g
+fit-ounces = { $number }{ "\u00A0" }oz ({ $grams })
+fit-spare = { $size }{ $tight ->
+    [yes] , knapp
+   *[no] {""}
+}
+
+post-hint = Nur als Anhaltspunkt, mit dem Jahr der Quelle: { $classes }.
+post-class-of = { $operator } { $class }
+post-class = { $class } ({ $seen ->
+    [read] gelesen { $year }
+   *[issued] { $year }
+})
+post-class-but = aber { $cards }: { $class }
+post-below = zu klein oder zu leicht für einen Brief
+post-beyond = mehr als ein Brief
+post-watch = Manche verlangen, dass ein Brief { $what ->
+    [even] gleichmäßig dick
+    [bends] biegsam
+   *[both] gleichmäßig dick und biegsam
+} ist.
+post-where = Wo
+post-as = Geht wohl als
+post-source = Quelle
+post-summary = Wofür Postunternehmen die Karten wahrscheinlich nehmen und wo das festgelegt ist.
+operator = { $operator ->
+    [us] USA
+    [ca] Kanada
+    [uk] Vereinigtes Königreich
+    [de] Deutschland
+    [au] Australien
+    [no] Norwegen
+    [be] Belgien
+    [fr] Frankreich
+   *[abroad] Ausland
+}
+
+
+## The gift set
+
+gift-title = Als Geschenk
+gift-stack = { $cards ->
+    [one] Die fertige Karte ist im Umschlag etwa { $high } hoch.
+   *[other] Die { $cards } fertigen Karten ergeben, in ihren Umschlägen, einen etwa { $high } hohen Stapel.
+}
+gift-band = Eine Banderole um die kurze Seite ist { $long } lang, Überlappung eingerechnet, und { $wide } breit.
+gift-from-offcut = Sie lässt sich aus dem Reststück von { $paper } schneiden.
+gift-from-other = Kein Reststück ist lang genug: aus einem anderen Bogen schneiden oder zwei Streifen zusammensetzen.
+gift-box = Eine Schachtel dafür misst innen { $size } und ist { $high } hoch.
+
+
+## For the host: what to do when, how long it takes, who is there
+
+host-title = Vor dem Kurs
+host-when = { $when ->
+    [week] Eine Woche vorher
+    [day] Am Tag vorher
+   *[hour] Eine Stunde vorher
+}
+host-buy = Einkaufen, was auf der Liste steht, und prüfen, ob alles gekommen ist.
+host-samples = Von jeder Karte ein Muster herstellen und von jedem Stand eines zum Zeigen aufheben, damit niemand aufs Trocknen warten muss.
+host-print = Kursblätter drucken, { $copies }-mal: eines für jede Person und eines für die Kursleitung.
+host-ahead = Vorbereiten: { $works }.
+host-bags = { $bags ->
+    [one] Eine Tüte füllen.
+   *[other] { $bags } Tüten füllen{ $spares ->
+        [0] .
+        [one] , eine davon als Reserve.
+       *[other] , { $spares } davon als Reserve.
+    }
+}
+host-shared = { $count } × { $tool }: je eins für { $people } Personen.
+host-places = { $people ->
+    [one] Eine Tüte und ein Kursblatt hinlegen.
+   *[other] An jeden der { $people } Plätze eine Tüte und ein Kursblatt legen.
+}
+host-show = Die Muster aufstellen, wo alle sie sehen.
+time-title = Wie lange es dauert
+time-summary = Was wann getan wird und wie viele Minuten es dauert.
+time-from = Ab
+time-what = Was
+time-minutes = Minuten
+time-doing = { $what ->
+    [setup] Begrüßen, auslegen
+    [preparing] Zuerst, für alle Karten
+    [waiting] Trocknen lassen, sonst nichts zu tun
+    [cleanup] Aufräumen
+   *[buffer] Reserve
+}
+time-total = { $fits ->
+    [yes] Alles zusammen dauert etwa { $total } der { $lasts } Minuten.
+   *[no] Alles zusammen dauert etwa { $total } Minuten; es sind nur { $lasts }.
+}{ $estimated ->
+    [yes] {" "}Wo keine Minuten angegeben sind, ist geschätzt: beim Muster auf die Uhr sehen.
+   *[no] {""}
+} Für Anfänger ist die Hälfte mehr gerechnet.
+time-when-late = Wird es spät, diese Karte weglassen: { $card }. Das spart etwa { $minutes } Minuten.
+time-saves = { $card } ({ $minutes } Minuten)
+time-leave-out = { $fits ->
+    [yes] Damit { $lasts } Minuten reichen, weglassen: { $cards }.
+   *[no] Auch ohne { $cards } dauert es länger als { $lasts } Minuten.
+} Das lässt sich zu Hause fertigstellen.
+attendance-title = Wer da ist
+attendance-summary = Eine Liste aller, mit einem Kästchen zum Abhaken.
+attendance-number = Nr.
+attendance-name = Name
+attendance-spares = { $spares ->
+    [0] Es gibt kein Set als Reserve.
+    [one] Es gibt ein Set als Reserve, für einen Gast oder ein verdorbenes Teil.
+   *[other] Es gibt { $spares } Sets als Reserve, für Gäste und verdorbene Teile.
+}
+
+
+## For the maker of kits: labels and tallies
+
+labels-title = Aufkleber für die Tüten
+labels-text = An den Linien auseinanderschneiden. Sie sind in wahrer Größe gedruckt.
+label-number = { $spare ->
+    [yes] { $number } von { $kits }, Reserve
+   *[no] { $number } von { $kits }
+}
+label-alt = { $spare ->
+    [yes] Ein Aufkleber für Tüte { $number } von { $kits }, als Reserve.
+   *[no] Ein Aufkleber für Tüte { $number } von { $kits }.
+}
+tally-title = Tüten füllen
+tally-text = { $tray ->
+    [one] Eine Zahl durchstreichen, sobald so viele Zuschnitte mit diesem Zeichen in der Tüte sind.
+   *[other] Jede Zeile ist eine Ablage mit { $tray } Tüten. Eine Zahl durchstreichen, sobald so viele Zuschnitte mit diesem Zeichen in ihren Tüten sind.
+}
+tally-summary = Wie viele Zuschnitte mit jedem Zeichen in jede Tüte kommen.
+tally-bag = Tüte
 
 
 ## Check bar
@@ -708,5 +1074,29 @@ envelope-post = { $raised ->
 ruler-inch = Zoll
 ruler-mm = mm
 check-title = Ist dies in wahrer Größe gedruckt?
-check-text = Diese Balken sind { $inches } und { $millimetres } lang. Wenn nicht, bitte noch einmal mit 100{ "\u00A0" }% drucken.
+check-text = Diese Balken sind { $inches } und { $millimetres } lang. Wenn nicht, mit 100{ "\u00A0" }% drucken.
 check-alt = Zwei Maßstäbe zum Prüfen des Ausdrucks, einer von { $inches } und einer von { $millimetres }.
+
+
+## Photos
+
+photo-of-card = Ein Foto der fertigen Karte { $card }.
+photo-of-set = Ein Foto der fertigen Karten dieses Sets.
+
+
+## Sheets at true size
+
+true-size-title = In wahrer Größe
+true-size-text = Diese Seiten mit 100{ "\u00A0" }% drucken und zuerst die Prüfbalken messen. Papier auf seine Zeichnung legen: so zeigt sich, ob die Größe stimmt oder wo ein Schnitt verläuft.
+true-size-caption = { $paper }, { $size }{ $plans ->
+    [one] .
+   *[other] , Plan { $plan }.
+}
+true-size-alt = { $paper }, { $size }{ $plans ->
+    [one] { "" }
+   *[other] , Plan { $plan }
+}, mit dem Umriss jedes Zuschnitts in wahrer Größe.
+true-size-piece = { $name }, { $size }.
+true-size-piece-alt = Der Umriss von { $name }, { $size }, in wahrer Größe.
+true-size-part = Teil { $part } von { $parts }
+true-size-joined = Einen Teil an der gestrichelten Linie abschneiden, so auf den Nachbarn legen, dass die Kreuze sich decken, und festkleben.

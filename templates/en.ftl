@@ -1097,6 +1097,8 @@ check-alt = Two rulers to check the printout with, one of { $inches } and one of
 
 photo-of-card = A photo of the finished card { $card }.
 photo-of-set = A photo of the finished cards of this set.
+
+
 ## Sheets at true size
 
 true-size-title = At true size

@@ -29,6 +29,7 @@ list-semicolon = ;{ " " }
 ## The foot of each page
 
 foot-with-edition = { $title } · { $edition }
+foot-with-name = { $left } · { $name }
 foot-page = Página { $page } de { $pages }
 foot-continued = continuación
 foot-scale = Escala { $scale }
@@ -46,6 +47,7 @@ label-blank = { $count ->
 }
 labels-named = etiquetas { $words }
 strip-for-label = tira para { $label }
+strip-for-mat = tira para el fondo de { $label }
 mat-of-label = fondo para { $label }
 base-named = base { $name }
 several = { $count } × { $item }
@@ -73,6 +75,7 @@ foam-squares = { $count ->
 
 ## Cover
 
+cover-name = Para { $name }
 cover-makes = { $count ->
     [one] Para hacer una tarjeta: { $names }.
    *[other] Para hacer { $count } tarjetas: { $names }.
@@ -99,15 +102,15 @@ cover-here = { $place ->
    *[other] Por hacer: { $works }.
 }
 work-done = { $work ->
-    [cut] las hojas están cortadas
-    [score] los pliegues de las bases están marcados
-    [fold] las bases están plegadas
-    [stamp] los mensajes están estampados
-    [punch] las etiquetas están troqueladas
-    [again] las piezas que se vuelven a cortar están cortadas
-    [layer] las etiquetas están sobre su fondo
-    [attach] las capas están pegadas
-   *[inside] los interiores están estampados
+    [cut] hojas cortadas
+    [score] pliegues de las bases marcados
+    [fold] bases plegadas
+    [stamp] mensajes estampados
+    [punch] etiquetas troqueladas
+    [again] piezas vueltas a cortar
+    [layer] etiquetas sobre su fondo
+    [attach] capas pegadas
+   *[inside] interiores estampados
 }
 work-do = { $work ->
     [cut] cortar las hojas
@@ -120,8 +123,8 @@ work-do = { $work ->
     [attach] pegar las capas
    *[inside] añadir el texto interior
 }
-cover-ask = Entregado por { $name }. Si falta una pieza o un paso no está claro, preguntar allí.
-cover-ask-reach = Entregado por { $name }. Si falta una pieza o un paso no está claro, preguntar aquí: { $reach }.
+cover-ask = Entregado por { $name }. ¿Falta algo o no está claro? Preguntar allí.
+cover-ask-reach = Entregado por { $name }. ¿Falta algo o no está claro? Preguntar: { $reach }.
 tips-title = Conviene saber
 
 
@@ -145,6 +148,7 @@ caution-moving = Cuchillas y herramientas calientes en un vehículo en marcha. U
 caution-luggage = Cuchillas en el equipaje. Pueden cortar a quien lo abra y ser retiradas en el control. Envolverlas y preguntar a la empresa de transporte, antes del viaje, qué está permitido.
 caution-glue = El pegamento húmedo mancha el papel y la mesa y ondula el papel fino. Extenderlo en capa fina sobre un papel de desecho y seguir las indicaciones del envase.
 caution-ink = La tinta mancha las manos, la ropa y la mesa. Cubrir la mesa, cerrar el tampón después de usarlo y mantener los sellos húmedos lejos de las tarjetas.
+caution-hot-car = La tinta y el pegamento húmedo manchan, y en un coche caliente se secan o gotean. Cubrir la bandeja, cerrarlos después de usarlos y llevarlos encima, de pie. Mantener los sellos húmedos lejos de las tarjetas.
 caution-order = Cortar en el orden de los pasos. Un primer corte equivocado no tiene arreglo.
 caution-last = Las normas locales y las instrucciones de cada herramienta van primero.
 
@@ -182,10 +186,36 @@ buy-packs-of = { $packs ->
     [one] 1 paquete de { $holds }
    *[other] { $packs } paquetes de { $holds }
 }
+buy-rolls = { $packs ->
+    [one] 1 rollo
+   *[other] { $packs } rollos
+}
 buy-packs-assorted = { $packs ->
     [one] 1 paquete surtido que trae { $holds }
    *[other] { $packs } paquetes surtidos que traen { $holds } cada uno
 }
+buy-on-hand = Disponible
+buy-price = Precio
+buy-none = nada
+buy-rolls-of = { $rolls ->
+    [one] 1 rollo de { $holds }
+   *[other] { $rolls } rollos de { $holds }
+}
+buy-sheet-gives = { $cards ->
+    [one] una tarjeta de una hoja de papel { $paper }
+   *[other] { $cards } tarjetas de una hoja de papel { $paper }
+}
+buy-sheets-give = De ahí salen { $papers }.
+buy-cost = Lo que se gasta cuesta { $all }{ $some ->
+    [yes] , en lo que tiene precio
+   *[no] {""}
+}: { $kits ->
+    [one] { $card } por tarjeta.
+   *[other] { $kit } por kit y { $card } por tarjeta, con la reserva incluida.
+}
+buy-cost-tools = Las herramientas cuestan aparte { $tools }.
+money = { $amount }{ "\u00A0" }{ $currency }
+metres = { $number }{ "\u00A0" }m
 good-sheets = { $paper }, hojas { $size }
 good-scraps = retales de papel { $paper }, de al menos { $size }
 good-envelopes = sobres para { $base }
@@ -238,6 +268,11 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = Y las herramientas para el viaje:
+pack-cards = Tomar un sobre para cada tarjeta y meter en él sus piezas:
+pack-besides = Además:
+pack-card = { $card }: { $parts }
+pack-base = base
+pack-postage = franqueo: en su sobre, las tarjetas llegan a { $thick } de grosor y { $heavy } de peso; consultar al operador postal
 pack-flat = Poner el papel plano entre dos cartones rígidos para que nada se doble.
 
 
@@ -301,14 +336,46 @@ alike-chosen = Todas las hojas se cortan igual, { $kits ->
     [0] .
     [one] ; sobran las piezas de un kit.
    *[other] ; sobran las piezas de { $over } kits.
-} { $more ->
+}
+fewer-sheets-alike = { $fewer ->
     [0] Cortadas de modos distintos harían falta las mismas hojas
     [one] Cortadas de modos distintos haría falta una hoja menos
-   *[other] Cortadas de modos distintos harían falta { $more } hojas menos
-}, pero { $othersteps ->
+   *[other] Cortadas de modos distintos harían falta { $fewer } hojas menos
+}, con { $dearer ->
+    [yes] { $marks ->
+        [0] las mismas marcas
+        [one] una marca más
+       *[other] { $marks } marcas más
+    }
+   *[no] { $marks ->
+        [one] una marca menos
+       *[other] { $marks } marcas menos
+    }
+} y { $othersteps ->
     [one] 1 paso
    *[other] { $othersteps } pasos
 } en lugar de { $steps }.
+fewer-sheets = { $fewer ->
+    [one] Con otro plan bastaría una hoja menos
+   *[other] Con otro plan bastarían { $fewer } hojas menos
+}{ $dearer ->
+    [yes] { $marks ->
+        [0] , con las mismas marcas.
+        [one] , a cambio de una marca más.
+       *[other] , a cambio de { $marks } marcas más.
+    }
+   *[no] { $marks ->
+        [one] {" "}y hasta una marca menos.
+       *[other] {" "}y hasta { $marks } marcas menos.
+    }
+}
+lies-next-to = Para que el estampado continúe, dos piezas van juntas en la hoja: { $piece } queda { $side ->
+    [left] justo a la izquierda
+    [right] justo a la derecha
+    [top] justo encima
+   *[bottom] justo debajo
+} de { $other }.
+lies-at-place = Un lugar concreto del estampado se ve en: { $piece }. Va a { $left } del borde izquierdo de la hoja y a { $top } del borde superior.
 plan-caption = { $plans ->
     [one] { $sheets ->
         [one] Cortar la hoja así.
@@ -346,6 +413,31 @@ cutting-marks = { $marks ->
    *[other] La marca se ajusta { $marks } veces{ $proven ->
         [yes] ; ningún orden de estos cortes necesita menos.
        *[no] .
+    }
+}
+cutting-edges = Arriba, abajo, izquierda y derecha son los del estampado, esté como esté el papel en la cizalla.
+slack = { $plans ->
+    [one] { $sheets ->
+        [one] Si la hoja es
+       *[other] Si una hoja es
+    }
+   *[other] Si una hoja del plan { $plan } es
+} algo más { $way ->
+    [width] estrecha o ancha
+   *[height] baja o alta
+}, la diferencia { $count ->
+    [one] queda en: { $parts }.
+   *[other] se reparte entre: { $parts }.
+}
+slack-many = La pieza que se mide al final se queda con lo que a su hoja le falta o le sobra.
+slack-part = { $all ->
+    [yes] { $count ->
+        [one] { $name }
+       *[other] las { $count } × { $name }
+    }
+   *[no] { $count ->
+        [one] una vez { $name }
+       *[other] { $count } × { $name }
     }
 }
 cutting-scale = Dibujos: { $scale }.
@@ -396,39 +488,78 @@ line-up = { $moves ->
     [2] cortar dos veces, volviendo a alinear.
    *[other] cortar { $times } veces, alineando cada vez.
 }
-off-part = { $count ->
-    [one] Se separa: { $name }{ $total ->
+off-part = { $mixed ->
+    [yes] { $count ->
+        [one] Una de las partes que se separan: { $name }
+       *[other] { $count } de las partes que se separan: { $name }
+    }{ $total ->
         [one] .
        *[other] , { $total } en total.
     }
-   *[other] Cada vez se separa: { $name }, { $total } en total.
+   *[no] { $count ->
+        [one] Se separa: { $name }{ $total ->
+            [one] .
+           *[other] , { $total } en total.
+        }
+       *[other] Cada vez se separa: { $name }, { $total } en total.
+    }
 }
 off-aside = { $count ->
-    [one] Apartar lo que se separa, { $size }, para el paso { $step }.
-   *[other] Apartar las { $count } partes que se separan, { $size } cada una, para el paso { $step }.
+    [one] Apartar { $mixed ->
+        [yes] una de las partes que se separan
+       *[no] lo que se separa
+    }, { $size }, para el paso { $step }.
+   *[other] Apartar { $mixed ->
+        [yes] { $count } de las partes que se separan
+       *[no] las { $count } partes que se separan
+    }, { $size } cada una, para el paso { $step }.
 }
 off-in-hand = { $count ->
-    [one] Quedarse en la mano con lo que se separa, { $size }.
-   *[other] Quedarse en la mano con las { $count } partes que se separan, { $size } cada una.
+    [one] Dejar en la mano { $mixed ->
+        [yes] una de las partes que se separan
+       *[no] lo que se separa
+    }, { $size }.
+   *[other] Dejar en la mano { $mixed ->
+        [yes] { $count } de las partes que se separan
+       *[no] las { $count } partes que se separan
+    }, { $size } cada una.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Guardar lo que se separa, { $size }, como sobrante.
-       *[other] Guardar las { $count } partes que se separan, { $size } cada una, como sobrantes.
+        [one] Guardar { $mixed ->
+            [yes] una de las partes que se separan
+           *[no] lo que se separa
+        }, { $size }, como sobrante.
+       *[other] Guardar { $mixed ->
+            [yes] { $count } de las partes que se separan
+           *[no] las { $count } partes que se separan
+        }, { $size } cada una, como sobrantes.
     }
    *[no] { $count ->
-        [one] Lo que se separa, { $size }, va a los retales.
-       *[other] Las { $count } partes que se separan, { $size } cada una, van a los retales.
+        [one] { $mixed ->
+            [yes] Una de las partes que se separan
+           *[no] Lo que se separa
+        }, { $size }, va a los retales.
+       *[other] { $mixed ->
+            [yes] { $count } de las partes que se separan
+           *[no] Las { $count } partes que se separan
+        }, { $size } cada una, van a los retales.
     }
 }
 off-waste = { $count ->
-    [one] Lo que se separa, { $size }, se desecha.
-   *[other] Las { $count } partes que se separan, { $size } cada una, se desechan.
+    [one] { $mixed ->
+        [yes] Una de las partes que se separan
+       *[no] Lo que se separa
+    }, { $size }, se desecha.
+   *[other] { $mixed ->
+        [yes] { $count } de las partes que se separan
+       *[no] Las { $count } partes que se separan
+    }, { $size } cada una, se desechan.
 }
 stays-part = { $also ->
-    [yes] Lo que queda { $total ->
-        [one] es otra igual.
-       *[other] son otras { $total } iguales.
+    [yes] { $total ->
+        [one] Queda una vez más: { $name }.
+       *[other] Queda, { $total } veces más: { $name }.
     }
    *[no] Queda: { $name }{ $total ->
         [one] .
@@ -467,6 +598,17 @@ score-base = { $count ->
        *[any] de un borde.
     }
 }
+score-alt = { $base } en plano, con el exterior arriba, { $size }, con el pliegue marcado a trazos por el medio, a { $at } { $edge ->
+    [long] de un borde largo.
+    [short] de un borde corto.
+   *[any] de un borde.
+}
+score-caption = A trazos: pliegue en monte.
+strip-alt = Una tira { $size } con el contorno de la etiqueta, { $punched }, a trazos en el medio{ $stamped ->
+    [yes] {" "}y, en su centro, el lugar de las palabras estampadas
+   *[no] {""}
+}.
+strip-caption = A trazos: etiqueta.
 fold-bases = { $scored ->
     [yes] Plegar { $bases } por el pliegue marcado, con el relieve hacia dentro.
    *[no] Plegar { $bases } por la mitad, borde con borde.
@@ -515,7 +657,51 @@ punch-labels = { $stamped ->
     } de { $strips }; herramienta: { $tool }.
 }
 its-mat = fondo
+narrow-labels = { $which ->
+    [all] Después, estrechar cada etiqueta
+   *[some] Después, estrechar la etiqueta con { $label }
+}: meterla de nuevo en la troqueladora, { $by } más { $side ->
+    [left] a la derecha
+    [right] a la izquierda
+    [top] abajo
+   *[bottom] arriba
+}{ $held ->
+    [yes] , sujetarla (con ayuda de: { $with })
+   *[no] {""}
+} y troquelar otra vez, para que salgan { $by } { $side ->
+    [left] por la izquierda
+    [right] por la derecha
+    [top] por arriba
+   *[bottom] por abajo
+}. Quedan { $size }.
+punch-mats = Troquelar { $count ->
+    [one] el fondo
+   *[other] { $count } fondos
+} de { $strips }; herramienta: { $tool }.
+mat-halve = Cortar el { $mat } por la mitad { $halves ->
+    [level] de izquierda a derecha
+   *[upright] de arriba abajo
+} y { $slid ->
+    [together] deslizar una mitad sobre la otra { $by }.
+   *[apart] separar las mitades { $by }: la etiqueta tapa el hueco.
+}
+mat-trim = Recortar { $by } { $halves ->
+    [level] en su extremo izquierdo y en el derecho.
+   *[upright] en su extremo superior y en el inferior.
+}
+mat-shows = Ponerla en el centro del fondo; { $which ->
+    [all] alrededor asoman { $across }.
+    [across] a izquierda y derecha asoman { $across }.
+    [up] arriba y abajo asoman { $up }.
+   *[both] a izquierda y derecha asoman { $across }, arriba y abajo { $up }.
+}
+mat-same = Hacer lo mismo con: { $labels }.
 mat-lay = Ponerla en el centro de su { $mat }; alrededor asoman { $border }.
+so-long = { $length } de { $item }
+add-extra = Añadir { $item }{ $placed ->
+    [yes] : { $place }.
+   *[no] .
+}
 late-part = { $name }, { $size }
 late-halve = { $count ->
     [one] Cortar por la mitad { $edge ->
@@ -549,12 +735,17 @@ late-keep = Guardar para la tarjeta { $card }: { $part }.
 
 how-tape = La cinta adhesiva va a lo largo de los bordes.
 how-glue = Extender el pegamento en capa fina hasta los bordes y apretar la capa.
-how-waits = Mientras se seca una tarjeta, seguir con la siguiente.
+how-waits = { $minutes ->
+    [0] Mientras se seca una tarjeta, seguir con la siguiente.
+    [one] Dejar secar cada tarjeta 1 minuto; mientras, seguir con la siguiente.
+   *[other] Dejar secar cada tarjeta { $minutes } minutos; mientras, seguir con la siguiente.
+}
 how-foam = Los cuadraditos de espuma van en el dorso, cerca de las esquinas pero apartados de los bordes; quitar sus protectores al final.
 
 
 ## Cards
 
+cards-in-batches = Trabajar en serie: primero la primera capa de todas las tarjetas, luego la segunda de todas, y así sucesivamente.
 card-count = Hacer { $count } veces esta tarjeta.
 card-takes = Pliegue { $fold ->
     [left] a la izquierda
@@ -572,8 +763,36 @@ front-alt = { $what ->
     [right] a la derecha
    *[bottom] abajo
 }. De la base hacia arriba: { $layers }.
-apart-alt = Las capas de { $card }, separadas; de la base hacia arriba: { $layers }.
+apart-alt = Las capas de { $card }, separadas, en el orden en que van sobre la base: { $layers }.
+apart-alt-layer = { $name }{ $raised ->
+    [0] {""}
+    [one] {" "}sobre un cuadradito de espuma
+   *[other] {" "}sobre { $raised } cuadraditos de espuma
+}
+layers-title = Cómo se montan las tarjetas
+layers-text = Las capas están separadas y numeradas en el orden en que se colocan. Los trazos largos llevan al lugar de cada una{ $foam ->
+    [yes] ; los cuadros pequeños son cuadraditos de espuma.
+   *[no] .
+} Dibujado a escala { $scale }.
 front-alt-layer = { $name }: { $place }
+state-alt = { $what ->
+    [inside] El interior de { $card }
+   *[front] El frente de { $card }
+} después de este paso, con el pliegue { $fold ->
+    [left] a la izquierda
+    [top] arriba
+    [right] a la derecha
+   *[bottom] abajo
+}. { $count ->
+    [0] La base está vacía
+    [one] Ya en su sitio, con trazo sencillo: { $before }
+   *[other] Ya en su sitio, con trazo sencillo: { $before }
+}. Nuevo, con trazo grueso{ $raised ->
+    [0] {""}
+    [one] {" "}y sobre un cuadradito de espuma
+   *[other] {" "}y sobre { $raised } cuadraditos de espuma
+}: { $name }, { $place }.
+state-scale = Dibujos junto a los pasos: { $scale }. Lo nuevo lleva trazo grueso.
 tip = Consejo: { $tip }
 
 back-named = la cara «{ $face }» de { $what }
@@ -594,6 +813,12 @@ set-raised = Montar { $what } sobre { $count ->
 }: { $how }.
 lay-it = Colocar: { $how }.
 face-up = cara «{ $face }» a la vista
+face-stands = { $turn ->
+    [none] cara «{ $face }» a la vista, derecha
+    [right] cara «{ $face }» a la vista, con la parte alta a la derecha
+    [left] cara «{ $face }» a la vista, con la parte alta a la izquierda
+   *[over] cara «{ $face }» a la vista, cabeza abajo
+}
 pattern-stands = { $turn ->
     [none] estampado derecho
     [right] parte alta del estampado a la derecha
@@ -701,9 +926,150 @@ envelope-with = { $all ->
 }
 fit-in-short = En su sobre miden hasta { $thick } de grosor y pesan hasta { $heavy }.
 envelope-post = { $raised ->
-    [yes] Las tarjetas con relieve son gruesas: preguntar al operador postal qué admite.
-   *[no] Preguntar al operador postal qué admite.
+    [yes] Las tarjetas con relieve son gruesas y pueden costar más: preguntar al operador postal qué admite.
+   *[no] Las clases cambian: preguntar al operador postal qué admite.
 }
+envelope-estimate = Cada tarjeta está medida en su sobre, con la espuma en todo su grosor y sin pegamento ni sello; todo es una estimación.
+fit-in-short = Grosor y peso en el sobre, aproximados: { $cards }.
+fit-card-is = { $cards } { $thick }, { $heavy }
+fit-summary = El grosor y el peso de cada tarjeta en su sobre, y el espacio que queda.
+fit-card = Tarjeta
+fit-thick = Grosor
+fit-heavy = Peso
+fit-room = Al sobre le sobran
+fit-mm = { $number }{ "\u00A0" }mm
+fit-grams = { $number }{ "\u00A0" }g
+fit-ounces = { $number }{ "\u00A0" }oz ({ $grams })
+fit-spare = { $size }{ $tight ->
+    [yes] , justo
+   *[no] {""}
+}
+
+post-hint = Solo como orientación, con el año de la fuente: { $classes }.
+post-class-of = { $operator } { $class }
+post-class = { $class } ({ $seen ->
+    [read] leído en { $year }
+   *[issued] { $year }
+})
+post-class-but = pero { $cards }: { $class }
+post-below = demasiado pequeño o ligero para una carta
+post-beyond = más que una carta
+post-watch = Algunos piden que una carta { $what ->
+    [even] tenga un grosor uniforme
+    [bends] se doble
+   *[both] tenga un grosor uniforme y se doble
+}.
+post-where = Dónde
+post-as = Va quizá como
+post-source = Fuente
+post-summary = Por qué toman probablemente los operadores postales las tarjetas, y dónde está fijado.
+operator = { $operator ->
+    [us] Estados Unidos
+    [ca] Canadá
+    [uk] Reino Unido
+    [de] Alemania
+    [au] Australia
+    [no] Noruega
+    [be] Bélgica
+    [fr] Francia
+   *[abroad] Extranjero
+}
+
+
+## The gift set
+
+gift-title = Para regalo
+gift-stack = { $cards ->
+    [one] La tarjeta terminada, en su sobre, tiene unos { $high } de alto.
+   *[other] Las { $cards } tarjetas terminadas, en sus sobres, forman una pila de unos { $high }.
+}
+gift-band = Una faja alrededor del lado corto mide { $long } de largo, con el solape, y { $wide } de ancho.
+gift-from-offcut = Cortarla del sobrante de papel { $paper }.
+gift-from-other = Ningún sobrante es bastante largo: cortarla de otra hoja o unir dos tiras.
+gift-box = Una caja para guardarlas mide por dentro { $size } y tiene { $high } de alto.
+
+
+## For the host: what to do when, how long it takes, who is there
+
+host-title = Antes del taller
+host-when = { $when ->
+    [week] Una semana antes
+    [day] El día antes
+   *[hour] Una hora antes
+}
+host-buy = Comprar lo que está en la lista y ver si ha llegado todo.
+host-samples = Hacer una muestra de cada tarjeta y guardar una en cada fase para enseñarla, de modo que nadie espere a que se seque.
+host-print = Imprimir { $copies } guías del taller: una por persona y otra para quien lo dirige.
+host-ahead = Hacer lo que se prepara de antemano: { $works }.
+host-bags = { $bags ->
+    [one] Llenar una bolsa.
+   *[other] Llenar { $bags } bolsas{ $spares ->
+        [0] .
+        [one] , una de ellas de reserva.
+       *[other] , { $spares } de ellas de reserva.
+    }
+}
+host-shared = { $count } × { $tool }: a compartir entre { $people } personas cada uno.
+host-places = { $people ->
+    [one] Poner una bolsa y una guía.
+   *[other] Poner una bolsa y una guía en cada uno de los { $people } sitios.
+}
+host-show = Colocar las muestras donde todos las vean.
+time-title = Cuánto se tarda
+time-summary = Qué se hace y cuándo, y cuántos minutos se tarda.
+time-from = Desde
+time-what = Qué
+time-minutes = Minutos
+time-doing = { $what ->
+    [setup] Bienvenida, preparar las mesas
+    [preparing] Primero, para todas las tarjetas
+    [waiting] Dejar secar, nada más que hacer
+    [cleanup] Recoger
+   *[buffer] De reserva
+}
+time-total = { $fits ->
+    [yes] Todo lleva unos { $total } de los { $lasts } minutos.
+   *[no] Todo lleva unos { $total } minutos; hay { $lasts }.
+}{ $estimated ->
+    [yes] {" "}Donde no se han dado minutos son estimaciones: cronometrar la muestra.
+   *[no] {""}
+} A los principiantes se les da la mitad más.
+time-when-late = Si se hace tarde, dejar esta tarjeta: { $card }. Se ahorran unos { $minutes } minutos.
+time-saves = { $card } ({ $minutes } minutos)
+time-leave-out = { $fits ->
+    [yes] Para no pasar de { $lasts } minutos, dejar { $cards }.
+   *[no] Aun sin { $cards } se tarda más de { $lasts } minutos.
+} Se pueden terminar en casa.
+attendance-title = Quién está
+attendance-summary = Una lista de todos, con una casilla para marcar.
+attendance-number = N.º
+attendance-name = Nombre
+attendance-spares = { $spares ->
+    [0] No hay kits de reserva.
+    [one] Hay un kit de reserva, para una visita o una pieza estropeada.
+   *[other] Hay { $spares } kits de reserva, para visitas y piezas estropeadas.
+}
+
+
+## For the maker of kits: labels and tallies
+
+labels-title = Etiquetas para las bolsas
+labels-text = Separarlas por las líneas. Están impresas a tamaño real.
+label-number = { $spare ->
+    [yes] { $number } de { $kits }, reserva
+   *[no] { $number } de { $kits }
+}
+label-alt = { $spare ->
+    [yes] Una etiqueta para la bolsa { $number } de { $kits }, de reserva.
+   *[no] Una etiqueta para la bolsa { $number } de { $kits }.
+}
+tally-title = Llenar las bolsas
+tally-text = { $tray ->
+    [one] Tachar un número cuando haya tantas piezas de esa letra en la bolsa.
+   *[other] Cada línea es una bandeja de { $tray } bolsas. Tachar un número cuando haya tantas piezas de esa letra en sus bolsas.
+}
+tally-summary = Cuántas piezas de cada letra van en cada bolsa.
+tally-bag = Bolsa
 
 
 ## Check bar
@@ -712,5 +1078,29 @@ envelope-post = { $raised ->
 ruler-inch = in
 ruler-mm = mm
 check-title = ¿Está impreso a tamaño real?
-check-text = Estas barras miden { $inches } y { $millimetres }. Si no es así, imprimir de nuevo al 100{ "\u00A0" }%.
+check-text = Estas barras miden { $inches } y { $millimetres }. Si no, imprimir al 100{ "\u00A0" }%.
 check-alt = Dos reglas para comprobar la impresión, una de { $inches } y otra de { $millimetres }.
+
+
+## Photos
+
+photo-of-card = Una foto de la tarjeta terminada { $card }.
+photo-of-set = Una foto de las tarjetas terminadas de este juego.
+
+
+## Sheets at true size
+
+true-size-title = A tamaño real
+true-size-text = Imprimir estas páginas al 100{ "\u00A0" }% y medir primero las barras de control. Poner el papel sobre su dibujo para ver si tiene el tamaño justo o por dónde irá un corte.
+true-size-caption = { $paper }, { $size }{ $plans ->
+    [one] .
+   *[other] , plan { $plan }.
+}
+true-size-alt = { $paper }, { $size }{ $plans ->
+    [one] { "" }
+   *[other] , plan { $plan }
+}, con el contorno de cada pieza a tamaño real.
+true-size-piece = { $name }, { $size }.
+true-size-piece-alt = El contorno de { $name }, { $size }, a tamaño real.
+true-size-part = Parte { $part } de { $parts }
+true-size-joined = Cortar una parte por la línea de trazos, ponerla sobre su vecina de modo que las cruces coincidan y pegarla.

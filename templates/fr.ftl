@@ -30,6 +30,7 @@ list-semicolon =  ;{ " " }
 ## The foot of each page
 
 foot-with-edition = { $title } · { $edition }
+foot-with-name = { $left } · { $name }
 foot-page = Page { $page } sur { $pages }
 foot-continued = suite
 foot-scale = Échelle { $scale }
@@ -47,6 +48,7 @@ label-blank = { $count ->
 }
 labels-named = étiquettes { $words }
 strip-for-label = bande pour { $label }
+strip-for-mat = bande pour le mat de { $label }
 mat-of-label = mat pour { $label }
 base-named = base { $name }
 several = { $count } × { $item }
@@ -74,6 +76,7 @@ foam-squares = { $count ->
 
 ## Cover
 
+cover-name = Pour { $name }
 cover-makes = { $count ->
     [one] Pour faire une carte : { $names }.
    *[other] Pour faire { $count } cartes : { $names }.
@@ -100,15 +103,15 @@ cover-here = { $place ->
    *[other] Reste à faire : { $works }.
 }
 work-done = { $work ->
-    [cut] les feuilles sont coupées
-    [score] les plis des bases sont marqués
-    [fold] les bases sont pliées
-    [stamp] les messages sont tamponnés
-    [punch] les étiquettes sont perforées
-    [again] les pièces à recouper sont coupées
-    [layer] les étiquettes sont sur leur mat
-    [attach] les couches sont collées
-   *[inside] les intérieurs sont tamponnés
+    [cut] feuilles coupées
+    [score] plis des bases marqués
+    [fold] bases pliées
+    [stamp] messages tamponnés
+    [punch] étiquettes perforées
+    [again] pièces recoupées
+    [layer] étiquettes collées sur leur mat
+    [attach] couches collées
+   *[inside] intérieurs tamponnés
 }
 work-do = { $work ->
     [cut] couper les feuilles
@@ -121,8 +124,8 @@ work-do = { $work ->
     [attach] coller les couches
    *[inside] ajouter le texte intérieur
 }
-cover-ask = Remis par { $name }. S’y adresser s’il manque une pièce ou si une étape n’est pas claire.
-cover-ask-reach = Remis par { $name }. S’il manque une pièce ou si une étape n’est pas claire, s’adresser ici : { $reach }.
+cover-ask = Remis par { $name }. Il manque quelque chose, ou ce n’est pas clair ? S’y adresser.
+cover-ask-reach = Remis par { $name }. Il manque quelque chose, ou ce n’est pas clair ? Demander ici : { $reach }.
 tips-title = Bon à savoir
 
 
@@ -146,6 +149,7 @@ caution-moving = Lames et outils chauds dans un véhicule en marche. Une secouss
 caution-luggage = Lames dans les bagages. Elles peuvent couper qui les ouvre et être retirées au contrôle. Les emballer et demander au transporteur, avant le voyage, ce qui est permis.
 caution-glue = La colle humide tache le papier et la table et gondole le papier fin. L’étaler finement sur un papier de brouillon et suivre les indications de l’emballage.
 caution-ink = L’encre tache les mains, les vêtements et la table. Couvrir la table, refermer l’encreur après usage et tenir les tampons humides loin des cartes.
+caution-hot-car = L’encre et la colle humide tachent, et sèchent ou coulent dans une voiture chaude. Protéger le plateau, tout refermer après usage et le garder avec soi, debout. Tenir les tampons humides loin des cartes.
 caution-order = Couper dans l’ordre des étapes. Une première coupe fausse ne se rattrape pas.
 caution-last = Les règles locales et les notices des outils passent avant tout.
 
@@ -183,10 +187,36 @@ buy-packs-of = { $packs ->
     [one] 1 paquet de { $holds }
    *[other] { $packs } paquets de { $holds }
 }
+buy-rolls = { $packs ->
+    [one] 1 rouleau
+   *[other] { $packs } rouleaux
+}
 buy-packs-assorted = { $packs ->
     [one] 1 paquet assorti qui en contient { $holds }
    *[other] { $packs } paquets assortis qui en contiennent { $holds } chacun
 }
+buy-on-hand = En réserve
+buy-price = Prix
+buy-none = rien
+buy-rolls-of = { $rolls ->
+    [one] 1 rouleau de { $holds }
+   *[other] { $rolls } rouleaux de { $holds }
+}
+buy-sheet-gives = { $cards ->
+    [one] une carte par feuille de papier { $paper }
+   *[other] { $cards } cartes par feuille de papier { $paper }
+}
+buy-sheets-give = Cela donne { $papers }.
+buy-cost = Ce qui est consommé coûte { $all }{ $some ->
+    [yes] , pour autant que les prix soient connus
+   *[no] {""}
+} : { $kits ->
+    [one] { $card } par carte.
+   *[other] { $kit } par kit et { $card } par carte, réserve comprise.
+}
+buy-cost-tools = Les outils coûtent { $tools } en plus.
+money = { $amount }{ "\u00A0" }{ $currency }
+metres = { $number }{ "\u00A0" }m
 good-sheets = { $paper }, feuilles { $size }
 good-scraps = chutes de papier { $paper }, au moins { $size }
 good-envelopes = enveloppes pour { $base }
@@ -239,6 +269,11 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = Et les outils pour la route :
+pack-cards = Prendre une enveloppe par carte et y glisser ses pièces :
+pack-besides = En plus :
+pack-card = { $card } : { $parts }
+pack-base = base
+pack-postage = timbres : dans leur enveloppe, les cartes font jusqu’à { $thick } d’épaisseur et { $heavy } ; se renseigner auprès de l’opérateur postal
 pack-flat = Glisser le papier à plat entre deux cartons rigides pour que rien ne plie.
 
 
@@ -302,14 +337,46 @@ alike-chosen = Toutes les feuilles sont coupées de la même façon, { $kits ->
     [0] .
     [one]  ; les pièces d’un kit restent.
    *[other]  ; les pièces de { $over } kits restent.
-} { $more ->
+}
+fewer-sheets-alike = { $fewer ->
     [0] Coupées de façons différentes, il faudrait autant de feuilles
     [one] Coupées de façons différentes, il faudrait une feuille de moins
-   *[other] Coupées de façons différentes, il faudrait { $more } feuilles de moins
-}, mais { $othersteps ->
+   *[other] Coupées de façons différentes, il faudrait { $fewer } feuilles de moins
+}, avec { $dearer ->
+    [yes] { $marks ->
+        [0] autant de repères
+        [one] un repère de plus
+       *[other] { $marks } repères de plus
+    }
+   *[no] { $marks ->
+        [one] un repère de moins
+       *[other] { $marks } repères de moins
+    }
+} et { $othersteps ->
     [one] 1 étape
    *[other] { $othersteps } étapes
 } au lieu de { $steps }.
+fewer-sheets = { $fewer ->
+    [one] Un autre plan se contenterait d’une feuille de moins
+   *[other] Un autre plan se contenterait de { $fewer } feuilles de moins
+}{ $dearer ->
+    [yes] { $marks ->
+        [0] , avec autant de repères.
+        [one] , au prix d’un repère de plus.
+       *[other] , au prix de { $marks } repères de plus.
+    }
+   *[no] { $marks ->
+        [one] {" "}et même d’un repère de moins.
+       *[other] {" "}et même de { $marks } repères de moins.
+    }
+}
+lies-next-to = Pour que le motif se suive, deux pièces restent ensemble sur la feuille : { $piece } est { $side ->
+    [left] juste à gauche
+    [right] juste à droite
+    [top] juste au-dessus
+   *[bottom] juste au-dessous
+} de { $other }.
+lies-at-place = Un endroit précis du motif figure sur : { $piece }. Distance au bord gauche de la feuille : { $left } ; au bord supérieur : { $top }.
 plan-caption = { $plans ->
     [one] { $sheets ->
         [one] Couper la feuille ainsi.
@@ -347,6 +414,31 @@ cutting-marks = { $marks ->
    *[other] Régler le repère { $marks } fois{ $proven ->
         [yes]  ; aucun ordre de ces coupes n’en demande moins.
        *[no] .
+    }
+}
+cutting-edges = Haut, bas, gauche et droite sont ceux du motif, quelle que soit la position du papier dans le massicot.
+slack = { $plans ->
+    [one] { $sheets ->
+        [one] Si la feuille est
+       *[other] Si une feuille est
+    }
+   *[other] Si une feuille du plan { $plan } est
+} un peu { $way ->
+    [width] étroite ou large
+   *[height] basse ou haute
+}, la différence { $count ->
+    [one] va à cette pièce : { $parts }.
+   *[other] va à ces pièces : { $parts }.
+}
+slack-many = La pièce à mesurer à la fin reçoit ce qui manque à sa feuille ou ce qu’elle a en trop.
+slack-part = { $all ->
+    [yes] { $count ->
+        [one] { $name }
+       *[other] les { $count } × { $name }
+    }
+   *[no] { $count ->
+        [one] une fois { $name }
+       *[other] { $count } × { $name }
     }
 }
 cutting-scale = Dessins : { $scale }.
@@ -397,39 +489,78 @@ line-up = { $moves ->
     [2] couper deux fois, en réalignant entre les deux.
    *[other] couper { $times } fois, en réalignant chaque fois.
 }
-off-part = { $count ->
-    [one] Ce qui se détache : { $name }{ $total ->
+off-part = { $mixed ->
+    [yes] { $count ->
+        [one] Une des parties qui se détachent : { $name }
+       *[other] { $count } des parties qui se détachent : { $name }
+    }{ $total ->
         [one] .
        *[other] , { $total } en tout.
     }
-   *[other] Ce qui se détache chaque fois : { $name }, { $total } en tout.
+   *[no] { $count ->
+        [one] Ce qui se détache : { $name }{ $total ->
+            [one] .
+           *[other] , { $total } en tout.
+        }
+       *[other] Ce qui se détache chaque fois : { $name }, { $total } en tout.
+    }
 }
 off-aside = { $count ->
-    [one] Mettre de côté ce qui se détache, { $size }, pour l’étape { $step }.
-   *[other] Mettre de côté les { $count } parties qui se détachent, { $size } chacune, pour l’étape { $step }.
+    [one] Mettre de côté { $mixed ->
+        [yes] une des parties qui se détachent
+       *[no] ce qui se détache
+    }, { $size }, pour l’étape { $step }.
+   *[other] Mettre de côté { $mixed ->
+        [yes] { $count } des parties qui se détachent
+       *[no] les { $count } parties qui se détachent
+    }, { $size } chacune, pour l’étape { $step }.
 }
 off-in-hand = { $count ->
-    [one] Garder en main ce qui se détache, { $size }.
-   *[other] Garder en main les { $count } parties qui se détachent, { $size } chacune.
+    [one] Garder en main { $mixed ->
+        [yes] une des parties qui se détachent
+       *[no] ce qui se détache
+    }, { $size }.
+   *[other] Garder en main { $mixed ->
+        [yes] { $count } des parties qui se détachent
+       *[no] les { $count } parties qui se détachent
+    }, { $size } chacune.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Ce qui se détache, { $size }, est la chute à garder.
-       *[other] Les { $count } parties qui se détachent, { $size } chacune, sont des chutes à garder.
+        [one] { $mixed ->
+            [yes] Une des parties qui se détachent
+           *[no] Ce qui se détache
+        }, { $size }, est la chute à garder.
+       *[other] { $mixed ->
+            [yes] { $count } des parties qui se détachent
+           *[no] Les { $count } parties qui se détachent
+        }, { $size } chacune, sont des chutes à garder.
     }
    *[no] { $count ->
-        [one] Ce qui se détache, { $size }, va aux petites chutes.
-       *[other] Les { $count } parties qui se détachent, { $size } chacune, vont aux petites chutes.
+        [one] { $mixed ->
+            [yes] Une des parties qui se détachent
+           *[no] Ce qui se détache
+        }, { $size }, va aux petites chutes.
+       *[other] { $mixed ->
+            [yes] { $count } des parties qui se détachent
+           *[no] Les { $count } parties qui se détachent
+        }, { $size } chacune, vont aux petites chutes.
     }
 }
 off-waste = { $count ->
-    [one] Ce qui se détache, { $size }, est perdu.
-   *[other] Les { $count } parties qui se détachent, { $size } chacune, sont perdues.
+    [one] { $mixed ->
+        [yes] Une des parties qui se détachent, { $size }, est perdue.
+       *[no] Ce qui se détache, { $size }, est perdu.
+    }
+   *[other] { $mixed ->
+        [yes] { $count } des parties qui se détachent
+       *[no] Les { $count } parties qui se détachent
+    }, { $size } chacune, sont perdues.
 }
 stays-part = { $also ->
-    [yes] Il reste { $total ->
-        [one] encore une pièce pareille.
-       *[other] encore { $total } pièces pareilles.
+    [yes] { $total ->
+        [one] Il reste encore une fois : { $name }.
+       *[other] Il reste, encore { $total } fois : { $name }.
     }
    *[no] Il reste : { $name }{ $total ->
         [one] .
@@ -468,6 +599,17 @@ score-base = { $count ->
        *[any] d’un bord.
     }
 }
+score-alt = { $base } à plat, l’extérieur dessus, { $size }, avec un pli marqué en tirets au milieu, à { $at } { $edge ->
+    [long] d’un bord long.
+    [short] d’un bord court.
+   *[any] d’un bord.
+}
+score-caption = Tirets : pli montagne.
+strip-alt = Une bande { $size } avec le contour de l’étiquette, { $punched }, en tirets au milieu{ $stamped ->
+    [yes] {" "}et, au centre, la place des mots tamponnés
+   *[no] {""}
+}.
+strip-caption = Tirets : étiquette.
 fold-bases = { $scored ->
     [yes] Plier { $bases } sur le pli marqué, le bourrelet à l’intérieur.
    *[no] Plier { $bases } en deux, bord sur bord.
@@ -516,7 +658,51 @@ punch-labels = { $stamped ->
     } dans { $strips } ; outil : { $tool }.
 }
 its-mat = mat
+narrow-labels = { $which ->
+    [all] Puis rétrécir chaque étiquette
+   *[some] Puis rétrécir l’étiquette avec { $label }
+} : la glisser de nouveau dans la perforatrice, { $by } plus { $side ->
+    [left] à droite
+    [right] à gauche
+    [top] bas
+   *[bottom] haut
+}{ $held ->
+    [yes] , la tenir (à l’aide de : { $with })
+   *[no] {""}
+} et perforer une seconde fois, pour enlever { $by } { $side ->
+    [left] à gauche
+    [right] à droite
+    [top] en haut
+   *[bottom] en bas
+}. Il reste { $size }.
+punch-mats = Perforer { $count ->
+    [one] le mat
+   *[other] { $count } mats
+} dans { $strips } ; outil : { $tool }.
+mat-halve = Couper le { $mat } en deux { $halves ->
+    [level] de gauche à droite
+   *[upright] de haut en bas
+} et { $slid ->
+    [together] glisser les moitiés l’une sur l’autre de { $by }.
+   *[apart] écarter les moitiés de { $by } : l’étiquette couvre le vide.
+}
+mat-trim = Couper { $by } { $halves ->
+    [level] à son bout gauche et à son bout droit.
+   *[upright] à son bout du haut et à son bout du bas.
+}
+mat-shows = Poser au milieu du mat ; { $which ->
+    [all] { $across } dépassent tout autour.
+    [across] { $across } dépassent à gauche et à droite.
+    [up] { $up } dépassent en haut et en bas.
+   *[both] { $across } dépassent à gauche et à droite, { $up } en haut et en bas.
+}
+mat-same = Faire de même pour : { $labels }.
 mat-lay = Poser au milieu de son { $mat } ; { $border } dépassent tout autour.
+so-long = { $length } de { $item }
+add-extra = Ajouter { $item }{ $placed ->
+    [yes]  : { $place }.
+   *[no] .
+}
 late-part = { $name }, { $size }
 late-halve = { $count ->
     [one] Couper en deux { $edge ->
@@ -550,12 +736,17 @@ late-keep = Garder pour la carte { $card } : { $part }.
 
 how-tape = Poser l’adhésif le long des bords.
 how-glue = Étaler la colle finement, jusqu’aux bords, et appuyer sur la couche.
-how-waits = Pendant qu’une carte sèche, passer à la suivante.
+how-waits = { $minutes ->
+    [0] Pendant qu’une carte sèche, passer à la suivante.
+    [one] Laisser sécher chaque carte 1 minute et passer à la suivante.
+   *[other] Laisser sécher chaque carte { $minutes } minutes et passer à la suivante.
+}
 how-foam = Coller les carrés de mousse au dos, près des coins mais en retrait des bords ; retirer leurs films en dernier.
 
 
 ## Cards
 
+cards-in-batches = Travailler en série : d’abord la première couche de toutes les cartes, puis la deuxième de toutes, et ainsi de suite.
 card-count = Faire { $count } fois cette carte.
 card-takes = Pli { $fold ->
     [left] à gauche
@@ -573,8 +764,36 @@ front-alt = { $what ->
     [right] à droite
    *[bottom] en bas
 }. De la base vers le haut : { $layers }.
-apart-alt = Les couches de { $card }, écartées ; de la base vers le haut : { $layers }.
+apart-alt = Les couches de { $card }, écartées, dans l’ordre où elles vont sur la base : { $layers }.
+apart-alt-layer = { $name }{ $raised ->
+    [0] {""}
+    [one] {" "}sur un carré de mousse
+   *[other] {" "}sur { $raised } carrés de mousse
+}
+layers-title = Comment les cartes se montent
+layers-text = Les couches sont écartées et numérotées dans l’ordre où elles se posent. De longs tirets mènent à la place de chacune{ $foam ->
+    [yes]  ; les petits carrés sont les carrés de mousse.
+   *[no] .
+} Dessin à l’échelle { $scale }.
 front-alt-layer = { $name } : { $place }
+state-alt = { $what ->
+    [inside] L’intérieur de { $card }
+   *[front] Le devant de { $card }
+} après cette étape, avec le pli { $fold ->
+    [left] à gauche
+    [top] en haut
+    [right] à droite
+   *[bottom] en bas
+}. { $count ->
+    [0] La base est nue
+    [one] Déjà en place, en trait simple : { $before }
+   *[other] Déjà en place, en trait simple : { $before }
+}. Nouveau, en trait fort{ $raised ->
+    [0] {""}
+    [one] {" "}et sur un carré de mousse
+   *[other] {" "}et sur { $raised } carrés de mousse
+} : { $name }, { $place }.
+state-scale = Dessins à côté des étapes : { $scale }. Ce qui est nouveau est en trait fort.
 tip = Conseil : { $tip }
 
 back-named = la face «{ "\u00A0" }{ $face }{ "\u00A0" }» de { $what }
@@ -595,6 +814,12 @@ set-raised = Monter { $what } sur { $count ->
 } : { $how }.
 lay-it = Poser : { $how }.
 face-up = face «{ "\u00A0" }{ $face }{ "\u00A0" }» visible
+face-stands = { $turn ->
+    [none] face « { $face } » visible, à l’endroit
+    [right] face « { $face } » visible, le haut vers la droite
+    [left] face « { $face } » visible, le haut vers la gauche
+   *[over] face « { $face } » visible, tête en bas
+}
 pattern-stands = { $turn ->
     [none] motif à l’endroit
     [right] haut du motif vers la droite
@@ -702,9 +927,150 @@ envelope-with = { $all ->
 }
 fit-in-short = Dans leur enveloppe, elles font jusqu’à { $thick } d’épaisseur et { $heavy }.
 envelope-post = { $raised ->
-    [yes] Les cartes en relief sont épaisses : demander à l’opérateur postal ce qu’il accepte.
-   *[no] Demander à l’opérateur postal ce qu’il accepte.
+    [yes] Les cartes en relief sont épaisses et peuvent coûter plus cher : demander à l’opérateur postal ce qu’il accepte.
+   *[no] Les tarifs changent : demander à l’opérateur postal ce qu’il accepte.
 }
+envelope-estimate = Chaque carte est mesurée dans son enveloppe, mousse à pleine épaisseur, sans colle ni timbre ; tout cela est une estimation.
+fit-in-short = Épaisseur et poids sous enveloppe, environ : { $cards }.
+fit-card-is = { $cards } { $thick }, { $heavy }
+fit-summary = Épaisseur et poids de chaque carte dans son enveloppe, et la place qui reste.
+fit-card = Carte
+fit-thick = Épaisseur
+fit-heavy = Poids
+fit-room = L’enveloppe dépasse de
+fit-mm = { $number }{ "\u00A0" }mm
+fit-grams = { $number }{ "\u00A0" }g
+fit-ounces = { $number }{ "\u00A0" }oz ({ $grams })
+fit-spare = { $size }{ $tight ->
+    [yes] , juste
+   *[no] {""}
+}
+
+post-hint = À titre indicatif, avec l’année de la source : { $classes }.
+post-class-of = { $operator } { $class }
+post-class = { $class } ({ $seen ->
+    [read] lu en { $year }
+   *[issued] { $year }
+})
+post-class-but = mais { $cards } : { $class }
+post-below = trop petit ou trop léger pour une lettre
+post-beyond = plus qu’une lettre
+post-watch = Certains demandent qu’une lettre soit { $what ->
+    [even] d’épaisseur égale
+    [bends] souple
+   *[both] souple et d’épaisseur égale
+}.
+post-where = Où
+post-as = Sans doute comme
+post-source = Source
+post-summary = Ce pour quoi les opérateurs postaux prendront sans doute les cartes, et où c’est fixé.
+operator = { $operator ->
+    [us] États-Unis
+    [ca] Canada
+    [uk] Royaume-Uni
+    [de] Allemagne
+    [au] Australie
+    [no] Norvège
+    [be] Belgique
+    [fr] France
+   *[abroad] Étranger
+}
+
+
+## The gift set
+
+gift-title = À offrir
+gift-stack = { $cards ->
+    [one] La carte terminée, dans son enveloppe, fait environ { $high } de haut.
+   *[other] Les { $cards } cartes terminées, dans leurs enveloppes, font une pile d’environ { $high }.
+}
+gift-band = Une bande autour du petit côté mesure { $long } de long, recouvrement compris, et { $wide } de large.
+gift-from-offcut = La couper dans la chute de papier { $paper }.
+gift-from-other = Aucune chute n’est assez longue : la couper dans une autre feuille ou assembler deux bandes.
+gift-box = Une boîte pour les contenir mesure { $size } à l’intérieur et { $high } de haut.
+
+
+## For the host: what to do when, how long it takes, who is there
+
+host-title = Avant l’atelier
+host-when = { $when ->
+    [week] Une semaine avant
+    [day] La veille
+   *[hour] Une heure avant
+}
+host-buy = Acheter ce qui est sur la liste et vérifier que tout est arrivé.
+host-samples = Faire un modèle de chaque carte et en garder un à chaque stade pour le montrer, afin que personne n’attende le séchage.
+host-print = Imprimer les fiches de l’atelier en { $copies } exemplaires : un par personne et un pour l’animation.
+host-ahead = Faire ce qui se prépare d’avance : { $works }.
+host-bags = { $bags ->
+    [one] Remplir un sachet.
+   *[other] Remplir { $bags } sachets{ $spares ->
+        [0] .
+        [one] , dont un de réserve.
+       *[other] , dont { $spares } de réserve.
+    }
+}
+host-shared = { $count } × { $tool } : un pour { $people } personnes.
+host-places = { $people ->
+    [one] Préparer un sachet et une fiche.
+   *[other] Poser un sachet et une fiche à chacune des { $people } places.
+}
+host-show = Placer les modèles là où tout le monde les voit.
+time-title = Le temps qu’il faut
+time-summary = Ce qui se fait et quand, et combien de minutes il faut.
+time-from = Dès
+time-what = Quoi
+time-minutes = Minutes
+time-doing = { $what ->
+    [setup] Accueil, installation
+    [preparing] D’abord, pour toutes les cartes
+    [waiting] Laisser sécher, rien d’autre à faire
+    [cleanup] Rangement
+   *[buffer] En réserve
+}
+time-total = { $fits ->
+    [yes] Le tout prend environ { $total } des { $lasts } minutes.
+   *[no] Le tout prend environ { $total } minutes ; il y en a { $lasts }.
+}{ $estimated ->
+    [yes] {" "}Là où aucune durée n’est donnée, c’est une estimation : chronométrer le modèle.
+   *[no] {""}
+} Pour des débutants, c’est moitié plus long, et compté ainsi.
+time-when-late = S’il se fait tard, laisser cette carte : { $card }. Gain : environ { $minutes } minutes.
+time-saves = { $card } ({ $minutes } minutes)
+time-leave-out = { $fits ->
+    [yes] Pour tenir en { $lasts } minutes, laisser de côté { $cards }.
+   *[no] Même sans { $cards }, il faut plus de { $lasts } minutes.
+} Cela peut se finir à la maison.
+attendance-title = Qui est là
+attendance-summary = La liste de tout le monde, avec une case à cocher.
+attendance-number = Nº
+attendance-name = Nom
+attendance-spares = { $spares ->
+    [0] Il n’y a pas de kit de réserve.
+    [one] Il y a un kit de réserve, pour une visite ou une pièce gâchée.
+   *[other] Il y a { $spares } kits de réserve, pour des visites ou des pièces gâchées.
+}
+
+
+## For the maker of kits: labels and tallies
+
+labels-title = Étiquettes des sachets
+labels-text = Les séparer le long des lignes. Elles sont imprimées en vraie grandeur.
+label-number = { $spare ->
+    [yes] { $number } sur { $kits }, réserve
+   *[no] { $number } sur { $kits }
+}
+label-alt = { $spare ->
+    [yes] Une étiquette pour le sachet { $number } sur { $kits }, de réserve.
+   *[no] Une étiquette pour le sachet { $number } sur { $kits }.
+}
+tally-title = Remplir les sachets
+tally-text = { $tray ->
+    [one] Barrer un nombre quand il y a autant de pièces de cette lettre dans le sachet.
+   *[other] Chaque ligne est un plateau de { $tray } sachets. Barrer un nombre quand il y a autant de pièces de cette lettre dans ses sachets.
+}
+tally-summary = Combien de pièces de chaque lettre vont dans chaque sachet.
+tally-bag = Sachet
 
 
 ## Check bar
@@ -713,5 +1079,29 @@ envelope-post = { $raised ->
 ruler-inch = po
 ruler-mm = mm
 check-title = Est-ce imprimé en vraie grandeur ?
-check-text = Ces barres mesurent { $inches } et { $millimetres }. Sinon, réimprimer à 100{ "\u00A0" }%.
+check-text = Ces barres mesurent { $inches } et { $millimetres }. Sinon, imprimer à 100{ "\u00A0" }%.
 check-alt = Deux règles pour vérifier l’impression, l’une de { $inches } et l’autre de { $millimetres }.
+
+
+## Photos
+
+photo-of-card = Une photo de la carte terminée { $card }.
+photo-of-set = Une photo des cartes terminées de cet ensemble.
+
+
+## Sheets at true size
+
+true-size-title = En vraie grandeur
+true-size-text = Imprimer ces pages à 100{ "\u00A0" }% et mesurer d’abord les barres de contrôle. Poser le papier sur son dessin pour vérifier sa taille ou voir où passera une coupe.
+true-size-caption = { $paper }, { $size }{ $plans ->
+    [one] .
+   *[other] , plan { $plan }.
+}
+true-size-alt = { $paper }, { $size }{ $plans ->
+    [one] { "" }
+   *[other] , plan { $plan }
+}, avec le contour de chaque pièce en vraie grandeur.
+true-size-piece = { $name }, { $size }.
+true-size-piece-alt = Le contour de { $name }, { $size }, en vraie grandeur.
+true-size-part = Partie { $part } sur { $parts }
+true-size-joined = Couper une partie le long des tirets, la poser sur sa voisine de sorte que les croix se recouvrent, et la coller.
