@@ -926,8 +926,6 @@ envelope-post = { $raised ->
    *[no] Klassen ändern sich: beim Postunternehmen nachfragen, was es annimmt.
 }
 envelope-estimate = Jede Karte ist im Umschlag gemessen, Schaumstoff in voller Dicke, ohne Kleber und Briefmarke; alles ist geschätzt.
-fit-in-short = Dicke und Gewicht im Umschlag, ungefähr: { $cards }.
-fit-card-is = { $cards } { $thick }, { $heavy }
 fit-summary = Wie dick und wie schwer jede Karte im Umschlag ist und wie viel Platz bleibt.
 fit-card = Karte
 fit-thick = Dicke

@@ -930,8 +930,6 @@ envelope-post = { $raised ->
    *[no] Las clases cambian: preguntar al operador postal qué admite.
 }
 envelope-estimate = Cada tarjeta está medida en su sobre, con la espuma en todo su grosor y sin pegamento ni sello; todo es una estimación.
-fit-in-short = Grosor y peso en el sobre, aproximados: { $cards }.
-fit-card-is = { $cards } { $thick }, { $heavy }
 fit-summary = El grosor y el peso de cada tarjeta en su sobre, y el espacio que queda.
 fit-card = Tarjeta
 fit-thick = Grosor

@@ -931,8 +931,6 @@ envelope-post = { $raised ->
    *[no] Les tarifs changent : demander à l’opérateur postal ce qu’il accepte.
 }
 envelope-estimate = Chaque carte est mesurée dans son enveloppe, mousse à pleine épaisseur, sans colle ni timbre ; tout cela est une estimation.
-fit-in-short = Épaisseur et poids sous enveloppe, environ : { $cards }.
-fit-card-is = { $cards } { $thick }, { $heavy }
 fit-summary = Épaisseur et poids de chaque carte dans son enveloppe, et la place qui reste.
 fit-card = Carte
 fit-thick = Épaisseur
