@@ -905,7 +905,10 @@ envelope-take = Den Umschlag nehmen, die Vorderseite nach oben.
 
 ## Envelopes and the post
 
-envelope-title = Umschläge
+envelope-title = { $gift ->
+    [yes] Umschläge, und als Geschenk
+   *[no] Umschläge
+}
 envelope-size = { $all ->
     [yes] Jede Karte passt in einen Umschlag { $size }.
    *[no] { $count ->
@@ -948,11 +951,6 @@ post-class = { $class } ({ $seen ->
 post-class-but = aber { $cards }: { $class }
 post-below = zu klein oder zu leicht für einen Brief
 post-beyond = mehr als ein Brief
-post-watch = Manche verlangen, dass ein Brief { $what ->
-    [even] gleichmäßig dick
-    [bends] biegsam
-   *[both] gleichmäßig dick und biegsam
-} ist.
 post-where = Wo
 post-as = Geht wohl als
 post-source = Quelle

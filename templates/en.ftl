@@ -921,7 +921,10 @@ envelope-take = Take the envelope, its front towards you.
 
 ## Envelopes and the post
 
-envelope-title = Envelopes
+envelope-title = { $gift ->
+    [yes] Envelopes, and as a gift
+   *[no] Envelopes
+}
 envelope-size = { $all ->
     [yes] Every card goes into an envelope { $size }.
    *[no] { $count ->
@@ -965,11 +968,6 @@ post-class = { $class } ({ $seen ->
 post-class-but = but { $cards }: { $class }
 post-below = too small or light for a letter
 post-beyond = more than a letter
-post-watch = Some ask { $what ->
-    [even] that a letter be even
-    [bends] that a letter bend
-   *[both] that a letter be even and bend
-}.
 post-where = Where
 post-as = Probably goes as
 post-source = Source

@@ -909,7 +909,10 @@ envelope-take = Tomar el sobre, con el anverso hacia arriba.
 
 ## Envelopes and the post
 
-envelope-title = Sobres
+envelope-title = { $gift ->
+    [yes] Sobres, y para regalo
+   *[no] Sobres
+}
 envelope-size = { $all ->
     [yes] Cada tarjeta cabe en un sobre de { $size }.
    *[no] { $count ->
@@ -952,11 +955,6 @@ post-class = { $class } ({ $seen ->
 post-class-but = pero { $cards }: { $class }
 post-below = demasiado pequeño o ligero para una carta
 post-beyond = más que una carta
-post-watch = Algunos piden que una carta { $what ->
-    [even] tenga un grosor uniforme
-    [bends] se doble
-   *[both] tenga un grosor uniforme y se doble
-}.
 post-where = Dónde
 post-as = Va quizá como
 post-source = Fuente

@@ -910,7 +910,10 @@ envelope-take = Prendre l’enveloppe, le recto devant soi.
 
 ## Envelopes and the post
 
-envelope-title = Enveloppes
+envelope-title = { $gift ->
+    [yes] Enveloppes, et à offrir
+   *[no] Enveloppes
+}
 envelope-size = { $all ->
     [yes] Chaque carte va dans une enveloppe { $size }.
    *[no] { $count ->
@@ -953,11 +956,6 @@ post-class = { $class } ({ $seen ->
 post-class-but = mais { $cards } : { $class }
 post-below = trop petit ou trop léger pour une lettre
 post-beyond = plus qu’une lettre
-post-watch = Certains demandent qu’une lettre soit { $what ->
-    [even] d’épaisseur égale
-    [bends] souple
-   *[both] souple et d’épaisseur égale
-}.
 post-where = Où
 post-as = Sans doute comme
 post-source = Source

@@ -5,10 +5,16 @@ use std::collections::BTreeMap;
 use crate::document::{Align, Block, Column, Inline, Section, Table, Text, Tone};
 use crate::geom::{Length, Unit};
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Hands, of_blocks};
+use crate::handout::{Hands, Kind, gift, of_blocks};
 use crate::plan::{Fit, Room};
 use crate::project::BaseId;
-use crate::standards::post::{Operator, Verdict, Watch, Year};
+use crate::standards::post::{Operator, Verdict, Year};
+
+/// Whether a packet tells of envelopes.
+pub(super) fn is_told(w: &Writer<'_>) -> bool {
+    let wanted = w.template.sections.iter().any(|it| it.kind == Kind::Envelope);
+    wanted && (0..w.project.bases.len()).any(|at| envelope(w, BaseId(at)).is_some())
+}
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let texts: Vec<Text> =
@@ -31,14 +37,18 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     }
     let raised = w.plan.fronts.iter().any(|it| it.layers.iter().any(|it| it.raised > 0));
     let raised = if raised { "yes" } else { "no" };
-    if fits().any(|it| !it.hints.is_empty()) && !maker {
+    // Which class a raised card goes as is too doubtful for a few words.
+    if fits().any(|it| !it.hints.is_empty()) && !maker && raised == "no" {
         post.push(w.tell("post-hint", &[("classes", in_short(w).into())]));
-        post.extend(watched(w));
     }
     post.push(w.tell("envelope-post", &[("raised", raised.into())]));
     blocks.push(Block::Paragraph(Tone::Body, sentences(post)));
     blocks.extend(classes(w).filter(|_| maker));
-    of_blocks("envelope", w.tell("envelope-title", &[]), blocks)
+    let wanted = w.template.sections.iter().any(|it| it.kind == Kind::Gift);
+    let gift = gift::told(w).filter(|_| wanted);
+    let title = [("gift", if gift.is_some() { "yes" } else { "no" }.into())];
+    blocks.extend(gift);
+    of_blocks("envelope", w.tell("envelope-title", &title), blocks)
 }
 
 /// Which cards go into which envelope.
@@ -227,20 +237,6 @@ fn class(w: &Writer<'_>, operator: Operator) -> Option<Text> {
         text.extend(w.tell("post-class-but", &values));
     }
     Some(text)
-}
-
-/// What some operators also ask, since layers are raised.
-fn watched(w: &Writer<'_>) -> Option<Text> {
-    let hints = || w.plan.fits.iter().flat_map(|it| &it.hints);
-    let asks = |watch: Watch| hints().any(|it| it.watch.contains(&watch));
-    let (even, bends) = (asks(Watch::Even), asks(Watch::Bends));
-    let what = match (even, bends) {
-        (false, false) => return None,
-        (true, false) => "even",
-        (false, true) => "bends",
-        (true, true) => "both",
-    };
-    Some(w.tell("post-watch", &[("what", what.into())]))
 }
 
 const fn word(operator: Operator) -> &'static str {

@@ -1,13 +1,22 @@
 //! The finished cards as a gift set: the stack, and the band or box around it.
 
 use crate::document::{Block, Section, Tone};
-use crate::handout::envelope::thickness;
+use crate::handout::envelope::{self, thickness};
 use crate::handout::of_blocks;
 use crate::handout::writer::{Writer, sentences};
 use crate::plan::{Holder, gift_set};
 
+/// A section of its own where nothing is told of envelopes.
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
-    let Some(gift) = gift_set(w.project, w.plan) else { return Vec::new() };
+    match told(w).filter(|_| !envelope::is_told(w)) {
+        Some(block) => of_blocks("gift", w.tell("gift-title", &[]), vec![block]),
+        None => Vec::new(),
+    }
+}
+
+/// The set, if the cards are given as one.
+pub(super) fn told(w: &Writer<'_>) -> Option<Block> {
+    let gift = gift_set(w.project, w.plan)?;
     let high = thickness(w, gift.high);
     let mut texts = vec![
         w.tell("gift-stack", &[("cards", gift.cards.into()), ("high", high.into())]),
@@ -32,6 +41,5 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
             texts.push(w.tell("gift-box", &values));
         }
     }
-    let block = Block::Paragraph(Tone::Body, sentences(texts));
-    of_blocks("gift", w.tell("gift-title", &[]), vec![block])
+    Some(Block::Paragraph(Tone::Body, sentences(texts)))
 }

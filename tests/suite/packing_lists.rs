@@ -56,7 +56,11 @@ fn whoever_posts_cards_is_sent_to_the_operator() {
             let (_, plan, document) = packet(demo, reader, Options::default());
             let said = words(&document, "envelope");
             assert!(said.contains("check with your postal operator"), "{demo}: {said}");
-            let hints = plan.fits.iter().any(|it| !it.hints.is_empty());
+            // What a raised card goes as is too doubtful for a reader.
+            let raised = |it: &leafwright::plan::Set| it.raised > 0;
+            let raised = plan.fronts.iter().any(|it| it.layers.iter().any(raised));
+            let hints = plan.fits.iter().any(|it| !it.hints.is_empty())
+                && !(raised && reader == "kit");
             let country = said.contains("United Kingdom");
             assert_eq!(hints, country, "{demo} for {reader}: {said}");
         }
@@ -65,12 +69,11 @@ fn whoever_posts_cards_is_sent_to_the_operator() {
 
 #[test]
 fn hints_name_class_and_year() {
-    let said = words(&packet("tide-post", "kit", Options::default()).2, "envelope");
+    let bench = words(&packet("tide-post", "bench", Options::default()).2, "envelope");
     // A6 in C6 below 5 mm and 20 g: limits of the operators, each with its document in
     // `standards::post`.
-    assert!(said.contains("Germany Standardbrief (2013)"), "{said}");
-    assert!(said.contains("United Kingdom Letter (read 2026)"), "{said}");
-    let bench = words(&packet("tide-post", "bench", Options::default()).2, "envelope");
+    assert!(bench.contains("Standardbrief (2013)"), "{bench}");
+    assert!(bench.contains("Letter (read 2026)"), "{bench}");
     assert!(bench.contains("Domestic Mail Manual"), "with its source: {bench}");
 }
 
