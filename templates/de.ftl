@@ -46,6 +46,8 @@ label-blank = { $count ->
 }
 labels-named = Etiketten { $words }
 strip-for-label = Streifen für { $label }
+strip-for-labels = Streifen für { $count } Etiketten
+strip-for-mats = Streifen für { $count } Mattungen
 mat-of-label = Mattung für { $label }
 base-named = Grundkarte { $name }
 several = { $count } × { $item }
@@ -473,6 +475,26 @@ fold-bases = { $scored ->
 }
 press-with = Den Falz flach streichen; Werkzeug: { $tool }.
 press-plain = Den Falz flach streichen.
+strips-alt = Ein Streifen { $size } mit den Umrissen von { $count } Etiketten, je { $punched }, gestrichelt hintereinander{ $stamped ->
+    [yes] {" "}und in jedem die Stelle der gestempelten Worte
+   *[no] {""}
+}. Von Mitte zu Mitte sind es { $apart }.
+strips-caption = Gestrichelt: die { $count } Etiketten, nummeriert.
+stamp-in-place = { $words } auf { $count ->
+    [one] Platz { $places }
+   *[other] den Plätzen { $places }
+}
+stamp-strips = Jeden Spruch auf seinen Platz auf einem Streifen ({ $letter }) stempeln{ $hasink ->
+    [yes] {" "}– Farbe: { $ink }
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}– Stempel: { $set }
+   *[no] {""}
+}: { $items }. Die Mitte des ersten Platzes liegt { $first } vom Ende des Streifens, jede weitere { $apart } dahinter.{ $changes ->
+    [yes] {" "}Erst alle Streifen mit einem Spruch stempeln, dann den Stempel wechseln.
+   *[no] {""}
+}
+punch-go-on = Am Ende des Streifens beginnen. Nach jedem Etikett den Streifen { $end } vor dem nächsten abschneiden, damit der Stanzer es erreicht.
 stamp-on = { $on ->
     [strip] einen Streifen
    *[label] ein Etikett

@@ -50,6 +50,8 @@ label-blank = { $count ->
 labels-named = labels { $words }
 strip-for-label = strip for the { $label }
 strip-for-mat = strip for the mat of the { $label }
+strip-for-labels = strip for { $count } labels
+strip-for-mats = strip for { $count } mats
 mat-of-label = mat for the { $label }
 base-named = { $name } base
 # A thing that is needed several times.
@@ -615,6 +617,27 @@ fold-bases = { $scored ->
 }
 press-with = Press the fold flat with the { $tool }.
 press-plain = Press the fold flat.
+strips-alt = A strip { $size } with the outlines of { $count } labels, each { $punched }, dashed one after another{ $stamped ->
+    [yes] {" "}and the place of the stamped words in each
+   *[no] {""}
+}. From middle to middle it is { $apart }.
+strips-caption = Dashed: the { $count } labels, numbered.
+# Strips that hold several labels.
+stamp-in-place = { $words } in { $count ->
+    [one] place { $places }
+   *[other] places { $places }
+}
+stamp-strips = Stamp each greeting{ $hasink ->
+    [yes] {" "}in { $ink },
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}with { $set },
+   *[no] {""}
+} in its place on a strip ({ $letter }): { $items }. The middle of the first place is { $first } from the end of the strip, each next one { $apart } further.{ $changes ->
+    [yes] {" "}Go through all strips with one greeting before you change the stamp.
+   *[no] {""}
+}
+punch-go-on = Begin at the end of the strip. After each label cut the strip off { $end } before the next, so that the punch reaches it.
 stamp-on = { $on ->
     [strip] strip
    *[label] label

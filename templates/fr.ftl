@@ -47,6 +47,8 @@ label-blank = { $count ->
 }
 labels-named = étiquettes { $words }
 strip-for-label = bande pour { $label }
+strip-for-labels = bande pour { $count } étiquettes
+strip-for-mats = bande pour { $count } mats
 mat-of-label = mat pour { $label }
 base-named = base { $name }
 several = { $count } × { $item }
@@ -474,6 +476,26 @@ fold-bases = { $scored ->
 }
 press-with = Bien écraser le pli ; outil : { $tool }.
 press-plain = Bien écraser le pli.
+strips-alt = Une bande { $size } avec les contours de { $count } étiquettes, { $punched } chacune, en tirets l’une après l’autre{ $stamped ->
+    [yes] {" "}et la place des mots tamponnés dans chacune
+   *[no] {""}
+}. D’un milieu à l’autre : { $apart }.
+strips-caption = En tirets : les { $count } étiquettes, numérotées.
+stamp-in-place = { $words } à { $count ->
+    [one] la place { $places }
+   *[other] chacune des places { $places }
+}
+stamp-strips = Tamponner chaque message à sa place sur une bande ({ $letter }){ $hasink ->
+    [yes] {" "}– encre : { $ink }
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}– tampons : { $set }
+   *[no] {""}
+}. Places : { $items }. Le milieu de la première place est à { $first } du bout de la bande, chaque suivant { $apart } plus loin.{ $changes ->
+    [yes] {" "}Tamponner toutes les bandes avec un message avant de changer de tampon.
+   *[no] {""}
+}
+punch-go-on = Commencer au bout de la bande. Après chaque étiquette, couper la bande { $end } avant la suivante, pour que la perforatrice l’atteigne.
 stamp-on = { $on ->
     [strip] une bande
    *[label] une étiquette
