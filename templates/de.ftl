@@ -240,6 +240,7 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = Dazu das Werkzeug für unterwegs:
+pack-packaging = Für jedes Set: { $items }.
 pack-flat = Flaches Papier zwischen zwei Stücke fester Pappe legen, damit nichts knickt.
 
 
@@ -725,3 +726,7 @@ ruler-mm = mm
 check-title = Ist dies in wahrer Größe gedruckt?
 check-text = Diese Balken sind { $inches } und { $millimetres } lang. Wenn nicht, bitte noch einmal mit 100{ "\u00A0" }% drucken.
 check-alt = Zwei Maßstäbe zum Prüfen des Ausdrucks, einer von { $inches } und einer von { $millimetres }.
+host-stages = Das sind { $cards } fertige { $cards ->
+    [one] Karte
+   *[other] Karten
+} und { $stages } halb fertige: { $works }.

@@ -280,6 +280,7 @@ pack-besides = Besides:
 pack-card = { $card }: { $parts }
 pack-base = base
 pack-postage = postage: in their envelopes the cards are up to { $thick } thick and { $heavy } heavy; check with your postal operator
+pack-packaging = For each kit: { $items }.
 pack-flat = Lay flat paper between two pieces of stiff card so that nothing bends.
 
 
@@ -1028,6 +1029,13 @@ host-when = { $when ->
 }
 host-buy = Buy what is on the list, and look whether it has all come.
 host-samples = Make one of each card as a sample, and keep one at every stage to show, so that nobody waits for drying.
+host-stages = That makes { $cards } finished { $cards ->
+    [one] card
+   *[other] cards
+} and { $stages } half-done { $stages ->
+    [one] one
+   *[other] ones
+}: { $works }.
 host-print = Print { $copies } class handouts: one for each person and one for yourself.
 host-ahead = Do what is done ahead: { $works }.
 host-bags = { $bags ->

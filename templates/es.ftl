@@ -240,6 +240,7 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = Y las herramientas para el viaje:
+pack-packaging = Para cada kit: { $items }.
 pack-flat = Poner el papel plano entre dos cartones rígidos para que nada se doble.
 
 
@@ -729,3 +730,7 @@ ruler-mm = mm
 check-title = ¿Está impreso a tamaño real?
 check-text = Estas barras miden { $inches } y { $millimetres }. Si no es así, imprimir de nuevo al 100{ "\u00A0" }%.
 check-alt = Dos reglas para comprobar la impresión, una de { $inches } y otra de { $millimetres }.
+host-stages = Son { $cards } { $cards ->
+    [one] tarjeta terminada
+   *[other] tarjetas terminadas
+} y { $stages } a medio hacer: { $works }.

@@ -241,6 +241,7 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = Et les outils pour la route :
+pack-packaging = Pour chaque kit : { $items }.
 pack-flat = Glisser le papier à plat entre deux cartons rigides pour que rien ne plie.
 
 
@@ -730,3 +731,7 @@ ruler-mm = mm
 check-title = Est-ce imprimé en vraie grandeur ?
 check-text = Ces barres mesurent { $inches } et { $millimetres }. Sinon, réimprimer à 100{ "\u00A0" }%.
 check-alt = Deux règles pour vérifier l’impression, l’une de { $inches } et l’autre de { $millimetres }.
+host-stages = Cela fait { $cards } { $cards ->
+    [one] carte finie
+   *[other] cartes finies
+} et { $stages } en cours : { $works }.

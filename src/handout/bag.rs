@@ -20,23 +20,21 @@ struct Row {
 
 /// The bag as it is opened.
 pub(super) fn received(w: &Writer<'_>) -> Vec<Section> {
-    let Some(table) = table(w, rows(w)) else { return Vec::new() };
+    let Some(table) = table(w) else { return Vec::new() };
     of_blocks("bag", w.tell("bag-title", &[]), vec![table])
 }
 
 /// The bag as it is packed, with the tools that go along on a journey.
 pub(super) fn packed(w: &Writer<'_>) -> Vec<Section> {
-    let mut all = rows(w);
-    if !all.is_empty() {
-        all.extend(packaging(w));
-    }
-    let Some(table) = table(w, all) else { return Vec::new() };
+    let Some(table) = table(w) else { return Vec::new() };
     let mut blocks = Vec::new();
     if w.template.hands == Hands::Maker {
         let kits = w.kits();
         let spares = w.plan.supplies.spares;
         let values = [("kits", kits.into()), ("spares", spares.into())];
-        blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-bags", &values)));
+        let texts = [Some(w.tell("pack-bags", &values)), packaging(w)];
+        let text = sentences(texts.into_iter().flatten());
+        blocks.push(Block::Paragraph(Tone::Body, text));
         blocks.push(table);
     } else {
         let cards = by_card(w);
@@ -165,18 +163,19 @@ fn foam(w: &Writer<'_>) -> u32 {
     sets.fold(0_u32, u32::saturating_add)
 }
 
-/// What each kit is packed in, for its maker.
-fn packaging(w: &Writer<'_>) -> Vec<Row> {
-    let several = w.template.hands == Hands::Maker && w.kits() > 1;
-    let tools = w.project.tools.iter().filter(|_| several);
-    let rows = tools.filter_map(|tool| {
+/// What each kit is packed in.
+fn packaging(w: &Writer<'_>) -> Option<Text> {
+    let items = w.project.tools.iter().filter_map(|tool| {
         let ToolKind::Packaging { each, .. } = tool.kind else { return None };
-        Some(Row { count: each, what: w.user(&tool.name), size: None })
+        Some(counted(w, w.user(&tool.name), each))
     });
-    rows.collect()
+    let items: Vec<Text> = items.collect();
+    (w.kits() > 1 && !items.is_empty())
+        .then(|| w.tell("pack-packaging", &[("items", w.list(items).into())]))
 }
 
-fn table(w: &Writer<'_>, rows: Vec<Row>) -> Option<Block> {
+fn table(w: &Writer<'_>) -> Option<Block> {
+    let rows = rows(w);
     if rows.is_empty() {
         return None;
     }

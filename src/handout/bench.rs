@@ -6,8 +6,8 @@ use crate::document::{
     Stroke, Table, Text, Tone,
 };
 use crate::geom::{Length, Rect, Shape, Size, Unit};
-use crate::handout::{bag, of_blocks};
 use crate::handout::writer::Writer;
+use crate::handout::{bag, of_blocks};
 use crate::plan::Act;
 
 /// More labels are printed in several runs.
@@ -92,8 +92,7 @@ pub(super) fn tally(w: &Writer<'_>) -> Vec<Section> {
             let name =
                 if bags == 1 { first.to_string() } else { format!("{first}–{last}") };
             let counts = parts.iter();
-            let counts =
-                counts.map(|part| bag::in_each(w, part).saturating_mul(bags));
+            let counts = counts.map(|part| bag::in_each(w, part).saturating_mul(bags));
             let counts = counts.map(|it| vec![Inline::plain(it.to_string())]);
             std::iter::once(vec![Inline::plain(name)])
                 .chain(counts)

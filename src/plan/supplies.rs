@@ -357,7 +357,8 @@ fn extras(project: &Project, kits: &Kits) -> Vec<Supply> {
         let (pack, trade) = match tool.kind {
             ToolKind::Embellishments { pack } => (pack, tool.trade),
             ToolKind::Ribbon { roll } => {
-                let roll = roll.map(|roll| Pack { holds: steps(roll).max(1), designs: 1 });
+                let roll =
+                    roll.map(|roll| Pack { holds: steps(roll).max(1), designs: 1 });
                 // Rolls are counted, ribbon is measured: what is there is so many rolls.
                 let there =
                     roll.map_or(0, |it| it.holds.saturating_mul(tool.trade.on_hand));
