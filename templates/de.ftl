@@ -48,6 +48,8 @@ label-blank = { $count ->
 labels-named = Etiketten { $words }
 strip-for-label = Streifen für { $label }
 strip-for-mat = Streifen für die Mattung zu { $label }
+strip-for-labels = Streifen für { $count } Etiketten
+strip-for-mats = Streifen für { $count } Mattungen
 mat-of-label = Mattung für { $label }
 base-named = Grundkarte { $name }
 several = { $count } × { $item }
@@ -273,6 +275,7 @@ pack-besides = Außerdem:
 pack-card = { $card }: { $parts }
 pack-base = Grundkarte
 pack-postage = Porto: im Umschlag sind die Karten bis zu { $thick } dick und { $heavy } schwer; beim Postunternehmen nachfragen
+pack-packaging = Für jedes Set: { $items }.
 pack-flat = Flaches Papier zwischen zwei Stücke fester Pappe legen, damit nichts knickt.
 
 
@@ -615,6 +618,26 @@ fold-bases = { $scored ->
 }
 press-with = Den Falz flach streichen; Werkzeug: { $tool }.
 press-plain = Den Falz flach streichen.
+strips-alt = Ein Streifen { $size } mit den Umrissen von { $count } Etiketten, je { $punched }, gestrichelt hintereinander{ $stamped ->
+    [yes] {" "}und in jedem die Stelle der gestempelten Worte
+   *[no] {""}
+}. Von Mitte zu Mitte sind es { $apart }.
+strips-caption = Gestrichelt: die { $count } Etiketten, nummeriert.
+stamp-in-place = { $words } auf { $count ->
+    [one] Platz { $places }
+   *[other] den Plätzen { $places }
+}
+stamp-strips = Jeden Spruch auf seinen Platz auf einem Streifen ({ $letter }) stempeln{ $hasink ->
+    [yes] {" "}– Farbe: { $ink }
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}– Stempel: { $set }
+   *[no] {""}
+}: { $items }. Die Mitte des ersten Platzes liegt { $first } vom Ende des Streifens, jede weitere { $apart } dahinter.{ $changes ->
+    [yes] {" "}Erst alle Streifen mit einem Spruch stempeln, dann den Stempel wechseln.
+   *[no] {""}
+}
+punch-go-on = Am Ende des Streifens beginnen. Nach jedem Etikett den Streifen { $end } vor dem nächsten abschneiden, damit der Stanzer es erreicht.
 stamp-on = { $on ->
     [strip] einen Streifen
    *[label] ein Etikett
@@ -1096,3 +1119,7 @@ true-size-piece = { $name }, { $size }.
 true-size-piece-alt = Der Umriss von { $name }, { $size }, in wahrer Größe.
 true-size-part = Teil { $part } von { $parts }
 true-size-joined = Einen Teil an der gestrichelten Linie abschneiden, so auf den Nachbarn legen, dass die Kreuze sich decken, und festkleben.
+host-stages = Das sind { $cards } fertige { $cards ->
+    [one] Karte
+   *[other] Karten
+} und { $stages } halb fertige: { $works }.

@@ -50,6 +50,8 @@ label-blank = { $count ->
 labels-named = labels { $words }
 strip-for-label = strip for the { $label }
 strip-for-mat = strip for the mat of the { $label }
+strip-for-labels = strip for { $count } labels
+strip-for-mats = strip for { $count } mats
 mat-of-label = mat for the { $label }
 base-named = { $name } base
 # A thing that is needed several times.
@@ -278,6 +280,7 @@ pack-besides = Besides:
 pack-card = { $card }: { $parts }
 pack-base = base
 pack-postage = postage: in their envelopes the cards are up to { $thick } thick and { $heavy } heavy; check with your postal operator
+pack-packaging = For each kit: { $items }.
 pack-flat = Lay flat paper between two pieces of stiff card so that nothing bends.
 
 
@@ -615,6 +618,27 @@ fold-bases = { $scored ->
 }
 press-with = Press the fold flat with the { $tool }.
 press-plain = Press the fold flat.
+strips-alt = A strip { $size } with the outlines of { $count } labels, each { $punched }, dashed one after another{ $stamped ->
+    [yes] {" "}and the place of the stamped words in each
+   *[no] {""}
+}. From middle to middle it is { $apart }.
+strips-caption = Dashed: the { $count } labels, numbered.
+# Strips that hold several labels.
+stamp-in-place = { $words } in { $count ->
+    [one] place { $places }
+   *[other] places { $places }
+}
+stamp-strips = Stamp each greeting{ $hasink ->
+    [yes] {" "}in { $ink },
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}with { $set },
+   *[no] {""}
+} in its place on a strip ({ $letter }): { $items }. The middle of the first place is { $first } from the end of the strip, each next one { $apart } further.{ $changes ->
+    [yes] {" "}Go through all strips with one greeting before you change the stamp.
+   *[no] {""}
+}
+punch-go-on = Begin at the end of the strip. After each label cut the strip off { $end } before the next, so that the punch reaches it.
 stamp-on = { $on ->
     [strip] strip
    *[label] label
@@ -1008,6 +1032,13 @@ host-when = { $when ->
 }
 host-buy = Buy what is on the list, and look whether it has all come.
 host-samples = Make one of each card as a sample, and keep one at every stage to show, so that nobody waits for drying.
+host-stages = That makes { $cards } finished { $cards ->
+    [one] card
+   *[other] cards
+} and { $stages } half-done { $stages ->
+    [one] one
+   *[other] ones
+}: { $works }.
 host-print = Print { $copies } class handouts: one for each person and one for yourself.
 host-ahead = Do what is done ahead: { $works }.
 host-bags = { $bags ->

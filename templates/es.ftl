@@ -48,6 +48,8 @@ label-blank = { $count ->
 labels-named = etiquetas { $words }
 strip-for-label = tira para { $label }
 strip-for-mat = tira para el fondo de { $label }
+strip-for-labels = tira para { $count } etiquetas
+strip-for-mats = tira para { $count } fondos
 mat-of-label = fondo para { $label }
 base-named = base { $name }
 several = { $count } × { $item }
@@ -273,6 +275,7 @@ pack-besides = Además:
 pack-card = { $card }: { $parts }
 pack-base = base
 pack-postage = franqueo: en su sobre, las tarjetas llegan a { $thick } de grosor y { $heavy } de peso; consultar al operador postal
+pack-packaging = Para cada kit: { $items }.
 pack-flat = Poner el papel plano entre dos cartones rígidos para que nada se doble.
 
 
@@ -615,6 +618,26 @@ fold-bases = { $scored ->
 }
 press-with = Alisar bien el pliegue; herramienta: { $tool }.
 press-plain = Alisar bien el pliegue.
+strips-alt = Una tira { $size } con los contornos de { $count } etiquetas, { $punched } cada una, en línea discontinua una tras otra{ $stamped ->
+    [yes] {" "}y el lugar de las palabras estampadas en cada una
+   *[no] {""}
+}. De centro a centro: { $apart }.
+strips-caption = En línea discontinua: las { $count } etiquetas, numeradas.
+stamp-in-place = { $words } en { $count ->
+    [one] el lugar { $places }
+   *[other] los lugares { $places }
+}
+stamp-strips = Estampar cada mensaje en su lugar de una tira ({ $letter }){ $hasink ->
+    [yes] {" "}– tinta: { $ink }
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}– sellos: { $set }
+   *[no] {""}
+}. Lugares: { $items }. El centro del primer lugar está a { $first } del extremo de la tira, cada uno de los siguientes { $apart } más allá.{ $changes ->
+    [yes] {" "}Estampar todas las tiras con un mensaje antes de cambiar de sello.
+   *[no] {""}
+}
+punch-go-on = Empezar por el extremo de la tira. Después de cada etiqueta, cortar la tira { $end } antes de la siguiente, para que la troqueladora la alcance.
 stamp-on = { $on ->
     [strip] una tira
    *[label] una etiqueta
@@ -1100,3 +1123,7 @@ true-size-piece = { $name }, { $size }.
 true-size-piece-alt = El contorno de { $name }, { $size }, a tamaño real.
 true-size-part = Parte { $part } de { $parts }
 true-size-joined = Cortar una parte por la línea de trazos, ponerla sobre su vecina de modo que las cruces coincidan y pegarla.
+host-stages = Son { $cards } { $cards ->
+    [one] tarjeta terminada
+   *[other] tarjetas terminadas
+} y { $stages } a medio hacer: { $works }.

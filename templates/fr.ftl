@@ -49,6 +49,8 @@ label-blank = { $count ->
 labels-named = étiquettes { $words }
 strip-for-label = bande pour { $label }
 strip-for-mat = bande pour le mat de { $label }
+strip-for-labels = bande pour { $count } étiquettes
+strip-for-mats = bande pour { $count } mats
 mat-of-label = mat pour { $label }
 base-named = base { $name }
 several = { $count } × { $item }
@@ -274,6 +276,7 @@ pack-besides = En plus :
 pack-card = { $card } : { $parts }
 pack-base = base
 pack-postage = timbres : dans leur enveloppe, les cartes font jusqu’à { $thick } d’épaisseur et { $heavy } ; se renseigner auprès de l’opérateur postal
+pack-packaging = Pour chaque kit : { $items }.
 pack-flat = Glisser le papier à plat entre deux cartons rigides pour que rien ne plie.
 
 
@@ -616,6 +619,26 @@ fold-bases = { $scored ->
 }
 press-with = Bien écraser le pli ; outil : { $tool }.
 press-plain = Bien écraser le pli.
+strips-alt = Une bande { $size } avec les contours de { $count } étiquettes, { $punched } chacune, en tirets l’une après l’autre{ $stamped ->
+    [yes] {" "}et la place des mots tamponnés dans chacune
+   *[no] {""}
+}. D’un milieu à l’autre : { $apart }.
+strips-caption = En tirets : les { $count } étiquettes, numérotées.
+stamp-in-place = { $words } à { $count ->
+    [one] la place { $places }
+   *[other] chacune des places { $places }
+}
+stamp-strips = Tamponner chaque message à sa place sur une bande ({ $letter }){ $hasink ->
+    [yes] {" "}– encre : { $ink }
+   *[no] {""}
+}{ $hasset ->
+    [yes] {" "}– tampons : { $set }
+   *[no] {""}
+}. Places : { $items }. Le milieu de la première place est à { $first } du bout de la bande, chaque suivant { $apart } plus loin.{ $changes ->
+    [yes] {" "}Tamponner toutes les bandes avec un message avant de changer de tampon.
+   *[no] {""}
+}
+punch-go-on = Commencer au bout de la bande. Après chaque étiquette, couper la bande { $end } avant la suivante, pour que la perforatrice l’atteigne.
 stamp-on = { $on ->
     [strip] une bande
    *[label] une étiquette
@@ -1101,3 +1124,7 @@ true-size-piece = { $name }, { $size }.
 true-size-piece-alt = Le contour de { $name }, { $size }, en vraie grandeur.
 true-size-part = Partie { $part } sur { $parts }
 true-size-joined = Couper une partie le long des tirets, la poser sur sa voisine de sorte que les croix se recouvrent, et la coller.
+host-stages = Cela fait { $cards } { $cards ->
+    [one] carte finie
+   *[other] cartes finies
+} et { $stages } en cours : { $works }.

@@ -8,7 +8,7 @@ use crate::handout::{Hands, When, envelope, extras, need, of_blocks, prepare, pu
 use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Packed, Task};
 use crate::project::{
-    Amount, BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed,
+    Amount, BaseFrom, BaseId, CardId, Comes, GreetingId, PaperId, Placed, ToolKind,
 };
 
 /// A line: how many, what, and its size.
@@ -32,7 +32,9 @@ pub(super) fn packed(w: &Writer<'_>) -> Vec<Section> {
         let kits = w.kits();
         let spares = w.plan.supplies.spares;
         let values = [("kits", kits.into()), ("spares", spares.into())];
-        blocks.push(Block::Paragraph(Tone::Body, w.tell("pack-bags", &values)));
+        let texts = [Some(w.tell("pack-bags", &values)), packaging(w)];
+        let text = sentences(texts.into_iter().flatten());
+        blocks.push(Block::Paragraph(Tone::Body, text));
         blocks.push(table);
     } else {
         let cards = by_card(w);
@@ -159,6 +161,17 @@ fn foam(w: &Writer<'_>) -> u32 {
         sets.map(move |it| it.raised.saturating_mul(count))
     });
     sets.fold(0_u32, u32::saturating_add)
+}
+
+/// What each kit is packed in.
+fn packaging(w: &Writer<'_>) -> Option<Text> {
+    let items = w.project.tools.iter().filter_map(|tool| {
+        let ToolKind::Packaging { each, .. } = tool.kind else { return None };
+        Some(counted(w, w.user(&tool.name), each))
+    });
+    let items: Vec<Text> = items.collect();
+    (w.kits() > 1 && !items.is_empty())
+        .then(|| w.tell("pack-packaging", &[("items", w.list(items).into())]))
 }
 
 fn table(w: &Writer<'_>) -> Option<Block> {
@@ -311,7 +324,7 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                     if !w.is_ahead(Act::MatLabel(greeting)) {
                         rows.push(match punched::in_bag(w, greeting) {
                             Some((what, size)) => {
-                                Row { count: part.per_kit, what, size: Some(size) }
+                                Row { count: singly(part), what, size: Some(size) }
                             }
                             None => whole(name),
                         });
@@ -323,21 +336,37 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
     rows
 }
 
+/// How many of a part lie in each bag: strips, or what was punched from them.
+pub(super) fn in_each(w: &Writer<'_>, part: &Part) -> u32 {
+    let punched = match part.of {
+        PartOf::Label(id) => w.is_ahead(Act::PunchLabel(id)),
+        PartOf::LabelMat(id) => w.is_ahead(Act::PunchMat(id)),
+        PartOf::Piece(_) | PartOf::Base(_) => false,
+    };
+    if punched { singly(part) } else { part.per_kit }
+}
+
+/// The labels or mats of one kit, once they are punched from their strips.
+fn singly(part: &Part) -> u32 {
+    part.per_kit.saturating_mul(part.on_each())
+}
+
 /// The labels that are cut as one part, in one row.
 fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
-    if part.greetings.len() <= 1 {
-        let (what, size) = label(w, first, strip, part.size);
-        return Row { count: part.per_kit, what, size: Some(size) };
-    }
     let outline = &w.project.greetings[first.0].label;
     let whole = outline.punch.is_none() || w.is_ahead(Act::PunchLabel(first));
+    let count = if whole { singly(part) } else { part.per_kit };
+    if part.greetings.len() <= 1 {
+        let (what, size) = label(w, first, strip, part.size);
+        return Row { count, what, size: Some(size) };
+    }
     let stamped = part.greetings.iter().all(|it| w.is_ahead(Act::StampGreeting(it.0)));
     let words = part.greetings.iter();
     let words = words.map(|it| w.quoted(&w.project.greetings[it.0.0].words)).collect();
     let name = if stamped {
         w.tell("labels-named", &[("words", w.list(words).into())])
     } else {
-        w.tell("label-blank", &[("count", part.per_kit.into())])
+        w.tell("label-blank", &[("count", count.into())])
     };
     let what = if whole { w.lettered(name, Some(part)) } else { strip };
     let stamped = if stamped { "yes" } else { "no" };
@@ -347,7 +376,7 @@ fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
         [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
     let size = if whole { outline.outline.size } else { part.size };
     let what = w.tell("bag-label", &values);
-    Row { count: part.per_kit, what, size: Some(size) }
+    Row { count, what, size: Some(size) }
 }
 
 /// A label, or the strip it will be punched from.

@@ -6,8 +6,8 @@ use crate::document::{
     Stroke, Table, Text, Tone,
 };
 use crate::geom::{Length, Rect, Shape, Size, Unit};
-use crate::handout::of_blocks;
 use crate::handout::writer::Writer;
+use crate::handout::{bag, of_blocks};
 use crate::plan::Act;
 
 /// More labels are printed in several runs.
@@ -91,7 +91,8 @@ pub(super) fn tally(w: &Writer<'_>) -> Vec<Section> {
             let bags = last - first + 1;
             let name =
                 if bags == 1 { first.to_string() } else { format!("{first}–{last}") };
-            let counts = parts.iter().map(|part| part.per_kit.saturating_mul(bags));
+            let counts = parts.iter();
+            let counts = counts.map(|part| bag::in_each(w, part).saturating_mul(bags));
             let counts = counts.map(|it| vec![Inline::plain(it.to_string())]);
             std::iter::once(vec![Inline::plain(name)])
                 .chain(counts)

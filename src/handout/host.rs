@@ -25,6 +25,7 @@ pub(super) fn countdown(w: &Writer<'_>) -> Vec<Section> {
     let mut week = vec![w.tell("host-buy", &[])];
     if !w.project.cards.is_empty() {
         week.push(w.tell("host-samples", &[]));
+        week.extend(stages(w));
     }
     week.push(w.tell("host-print", &[("copies", people.saturating_add(1).into())]));
     part("week", week);
@@ -46,6 +47,23 @@ pub(super) fn countdown(w: &Writer<'_>) -> Vec<Section> {
     }
     part("hour", hour);
     of_blocks("before", w.tell("host-title", &[]), blocks)
+}
+
+/// How many samples that makes: every card, and one as each work of the class
+/// leaves it.
+fn stages(w: &Writer<'_>) -> Option<Text> {
+    let works = cover::works(w, None);
+    // Finished cards show the last of them.
+    let half_done = works.len().checked_sub(1).filter(|it| *it > 0)?;
+    let works = works.into_iter().take(half_done).collect();
+    let cards = u32::try_from(w.project.cards.len()).unwrap_or(u32::MAX);
+    let half_done = u32::try_from(half_done).unwrap_or(u32::MAX);
+    let values = [
+        ("cards", cards.into()),
+        ("stages", half_done.into()),
+        ("works", w.list(works).into()),
+    ];
+    Some(w.tell("host-stages", &values))
 }
 
 /// A tool of which there is more than one, and for how many each is.

@@ -29,6 +29,7 @@ mod punched;
 mod readied;
 mod sheets;
 mod states;
+mod strips;
 mod template;
 mod true_size;
 mod writer;

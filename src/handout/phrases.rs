@@ -75,15 +75,21 @@ impl Writer<'_> {
             PartOf::Label(greeting) => {
                 let punched = self.project.greetings[greeting.0].label.punch.is_some();
                 let label = self.label_of(part, greeting);
-                if punched {
-                    self.tell("strip-for-label", &[("label", label.into())])
-                } else {
-                    label
+                match part.on_each() {
+                    1 if punched => {
+                        self.tell("strip-for-label", &[("label", label.into())])
+                    }
+                    1 => label,
+                    many => self.tell("strip-for-labels", &[("count", many.into())]),
                 }
             }
             PartOf::LabelMat(greeting) => {
                 let label = self.label_of(part, greeting);
                 let mat = self.project.greetings[greeting.0].mat;
+                if part.on_each() > 1 {
+                    let count = part.on_each().into();
+                    return self.tell("strip-for-mats", &[("count", count)]);
+                }
                 if mat.is_some_and(|it| it.punched.is_some()) {
                     return self.tell("strip-for-mat", &[("label", label.into())]);
                 }

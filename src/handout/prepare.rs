@@ -4,9 +4,9 @@ use crate::document::{Block, Figure, Section, Step, Text, Tone};
 use crate::geom::{Axis, Size};
 use crate::handout::writer::{Writer, sentences};
 use crate::handout::{
-    Drawings, Hands, Wanted, When, cards, of_blocks, punched, readied, states,
+    Drawings, Hands, Wanted, When, cards, of_blocks, punched, readied, states, strips,
 };
-use crate::plan::cut::PartOf;
+use crate::plan::cut::{Part, PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{
     BaseId, CardId, Comes, FoldAlong, GreetingId, LateHow, LateId, Placed, Reader, Stock,
@@ -98,7 +98,8 @@ fn alike(group: &[&Task], task: &Task) -> bool {
             && last.tool == task.tool
             && last.ink == task.ink
             && !matches!(task.work, Work::LateCut | Work::Score)
-            && matches!(last.act, Act::PunchMat(_)) == matches!(task.act, Act::PunchMat(_))
+            && matches!(last.act, Act::PunchMat(_))
+                == matches!(task.act, Act::PunchMat(_))
     })
 }
 
@@ -126,7 +127,7 @@ fn stamped_on_strip(w: &Writer<'_>, stamp: Act, greeting: GreetingId) -> bool {
 }
 
 /// How often a task is done by whoever holds the handout.
-fn times(w: &Writer<'_>, task: &Task) -> u32 {
+pub(super) fn times(w: &Writer<'_>, task: &Task) -> u32 {
     task.times.max(1).saturating_mul(w.kits())
 }
 
@@ -136,17 +137,19 @@ fn step(w: &Writer<'_>, group: &[&Task]) -> Text {
     match first.act {
         Act::ScoreBase(_) => texts.extend(group.iter().map(|it| score(w, it))),
         Act::FoldBase(_) => texts.push(fold(w, group)),
-        Act::StampGreeting(_) => texts.push(stamp(w, group)),
+        Act::StampGreeting(_) => texts.extend(stamp_all(w, group)),
         Act::PunchLabel(_) | Act::PunchMat(_) => {
             let is_mat = |task: &&&Task| matches!(task.act, Act::PunchMat(_));
             let (mats, labels): (Vec<&Task>, Vec<&Task>) =
                 group.iter().partition(|task| is_mat(task));
             if !labels.is_empty() {
                 texts.push(punch(w, &labels));
+                texts.extend(strips::go_on(w, &labels, PartOf::Label));
                 texts.extend(punched::narrow(w, &labels));
             }
             if !mats.is_empty() {
                 texts.push(punched::mats(w, &mats, times));
+                texts.extend(strips::go_on(w, &mats, PartOf::LabelMat));
             }
         }
         Act::MatLabel(_) => texts.extend(mats(w, group)),
@@ -255,6 +258,33 @@ fn bearer(w: &Writer<'_>, greeting: GreetingId) -> Text {
         Some(part) => vec![crate::document::Inline::strong(part.letter.clone())],
         None => w.tell("its-label", &[]),
     }
+}
+
+/// Stamps greetings: those that share strips first, each kind of strip by itself.
+fn stamp_all(w: &Writer<'_>, group: &[&Task]) -> Vec<Text> {
+    let on_strip = |task: &&&Task| {
+        let strip = strips::shared(w, task)?;
+        let first = greeting_of(task.act)?;
+        stamped_on_strip(w, task.act, first).then_some(strip)
+    };
+    let mut texts = Vec::new();
+    let mut parts: Vec<&Part> = Vec::new();
+    for part in group.iter().filter_map(|task| on_strip(&task)) {
+        if !parts.contains(&part) {
+            parts.push(part);
+        }
+    }
+    for part in parts {
+        let mine: Vec<&Task> =
+            group.iter().filter(|it| on_strip(it) == Some(part)).copied().collect();
+        texts.push(strips::stamp(w, part, &mine));
+    }
+    let alone: Vec<&Task> =
+        group.iter().filter(|it| on_strip(it).is_none()).copied().collect();
+    if !alone.is_empty() {
+        texts.push(stamp(w, &alone));
+    }
+    texts
 }
 
 fn stamp(w: &Writer<'_>, group: &[&Task]) -> Text {

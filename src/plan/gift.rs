@@ -3,6 +3,7 @@
 
 use crate::geom::{Length, Size, Unit};
 use crate::plan::Plan;
+use crate::plan::cut::{Leaf, PaperCut};
 use crate::project::{Gift, GiftKind, PaperId, Project};
 
 /// A stack of finished cards with what holds it.
@@ -25,7 +26,7 @@ pub enum Holder {
     Band {
         /// Length × width of the strip, its overlap included.
         strip: Size,
-        /// A paper that leaves an offcut from which it can be cut.
+        /// A paper whose offcuts give one for each kit.
         from: Option<PaperId>,
     },
     /// A box.
@@ -78,16 +79,32 @@ pub fn gift_set(project: &Project, plan: &Plan) -> Option<GiftSet> {
     Some(GiftSet { cards, face, high, holds })
 }
 
-/// A paper with an offcut that a strip can be cut from: one for each kit that is cut
-/// together, which is only sure of a kit by itself.
+/// A paper whose offcuts give a strip for each kit that is cut from it.
 fn offcut_for(plan: &Plan, strip: Size) -> Option<PaperId> {
-    let fits = |cut: &&crate::plan::cut::PaperCut| {
-        let large = |it: crate::plan::cut::Offcut| {
-            strip.fits(it.size) || strip.turned().fits(it.size)
-        };
-        cut.kits == 1 && cut.offcut.is_some_and(large)
+    let enough = |cut: &&PaperCut| {
+        let strips = cut.patterns.iter().fold(0_u32, |all, pattern| {
+            let kept = pattern.tree.placements(pattern.sheet).into_iter();
+            let kept = kept.filter(|it| it.leaf == Leaf::Keep);
+            let each = kept.fold(0_u32, |sum, it| {
+                sum.saturating_add(strips_from(it.rect.size, strip))
+            });
+            all.saturating_add(each.saturating_mul(pattern.copies))
+        });
+        0 < strips && cut.kits <= strips
     };
-    plan.cuts.iter().find(fits).map(|cut| cut.paper)
+    plan.cuts.iter().find(enough).map(|cut| cut.paper)
+}
+
+/// How many strips come out of an offcut, all lying the same way.
+fn strips_from(offcut: Size, strip: Size) -> u32 {
+    let times = |long: Length, short: Length| {
+        let times = long.units().checked_div(short.units()).unwrap_or(0).max(0);
+        u32::try_from(times).unwrap_or(u32::MAX)
+    };
+    let lying = |it: Size| {
+        times(offcut.width, it.width).saturating_mul(times(offcut.height, it.height))
+    };
+    lying(strip).max(lying(strip.turned()))
 }
 
 /// The next mark, upwards.

@@ -117,12 +117,14 @@ pub(crate) fn supplies(
     rows.extend(foam(project, kits));
     rows.extend(tape(project, kits));
     rows.extend(extras(project, kits));
+    rows.extend(packaging(project, kits));
     for (index, tool) in project.tools.iter().enumerate() {
         let listed = matches!(
             tool.kind,
             ToolKind::Foam { .. }
                 | ToolKind::Ribbon { .. }
                 | ToolKind::Embellishments { .. }
+                | ToolKind::Packaging { .. }
         );
         if !listed {
             rows.push(of_tool(project, kits, ToolId(index)));
@@ -355,7 +357,8 @@ fn extras(project: &Project, kits: &Kits) -> Vec<Supply> {
         let (pack, trade) = match tool.kind {
             ToolKind::Embellishments { pack } => (pack, tool.trade),
             ToolKind::Ribbon { roll } => {
-                let roll = roll.map(|roll| Pack { holds: steps(roll).max(1), designs: 1 });
+                let roll =
+                    roll.map(|roll| Pack { holds: steps(roll).max(1), designs: 1 });
                 // Rolls are counted, ribbon is measured: what is there is so many rolls.
                 let there =
                     roll.map_or(0, |it| it.holds.saturating_mul(tool.trade.on_hand));
@@ -365,6 +368,20 @@ fn extras(project: &Project, kits: &Kits) -> Vec<Supply> {
             _ => (None, Trade::default()),
         };
         bought(good, Some(per_kit), per_kit.saturating_mul(kits.total()), pack, trade)
+    });
+    rows.collect()
+}
+
+/// Bags, boxes and stickers; nobody packs a single kit.
+fn packaging(project: &Project, kits: &Kits) -> Vec<Supply> {
+    if kits.total() < 2 {
+        return Vec::new();
+    }
+    let tools = project.tools.iter().enumerate();
+    let rows = tools.filter_map(|(at, tool)| {
+        let ToolKind::Packaging { each, pack } = tool.kind else { return None };
+        let needed = each.saturating_mul(kits.total());
+        Some(bought(Good::Counted(ToolId(at)), Some(each), needed, pack, tool.trade))
     });
     rows.collect()
 }

@@ -270,6 +270,13 @@ pub enum ToolKind {
         /// How many are in a pack, if it was given.
         pack: Option<Pack>,
     },
+    /// Bags, boxes or stickers that a kit is packed with.
+    Packaging {
+        /// How many each kit takes.
+        each: u32,
+        /// How many are in a pack, if it was given.
+        pack: Option<Pack>,
+    },
     /// Something hot.
     Heat,
     /// A pen or pencil.

@@ -260,6 +260,74 @@ fn a_timetable_adds_up_and_leaves_out_the_last_cards() {
     assert!(timetable(&project, &plan, Reader::Class).estimated);
 }
 
+/// What a class takes with so many of its cards, added up from the minutes alone.
+fn added_up(project: &Project, prepared: u64, made: usize) -> u64 {
+    let said = &project.minutes;
+    let attach = u64::from(said.once[0].expect("given"));
+    let cards = project.cards[..made].iter();
+    // Half as long again for a beginner, and a tenth in reserve.
+    let cards = cards.map(|it| it.layers.len() as u64 * (attach * 3 / 2));
+    let (set_up, clean_up) = (said.set_up.expect("given"), said.clean_up.expect("given"));
+    let mut rows = vec![u64::from(set_up), prepared, u64::from(clean_up)];
+    rows.extend(cards);
+    let reserve = rows.iter().sum::<u64>() / 10;
+    rows.push(reserve);
+    rows.iter().map(|it| it.div_ceil(60)).sum()
+}
+
+#[test]
+fn the_fewest_last_cards_are_left_out_for_any_length_of_a_class() {
+    let mut random = Random::new(90);
+    let mut left_out = [0; 6];
+    for round in 0..300 {
+        let mut project = class();
+        // What dries would have to be waited for; that is tested by itself.
+        project.tools.clear();
+        for number in 3..3 + random.below(3) {
+            let name = text(&format!("Card {number}"));
+            project.cards.push(Card { name, ..project.cards[0].clone() });
+        }
+        for card in &mut project.cards {
+            let layers = random.below(3);
+            card.layers.extend((0..layers).map(|_| layer(Placed::Piece(PieceId(0)))));
+        }
+        let seconds = |random: &mut Random, most| {
+            Some(u32::try_from(30 + random.below(most)).expect("small"))
+        };
+        let once = seconds(&mut random, 300);
+        project.minutes = Minutes {
+            set_up: seconds(&mut random, 900),
+            once: [once; 9],
+            clean_up: seconds(&mut random, 900),
+            lasts: Some(u32::try_from(60 * (1 + random.below(180))).expect("small")),
+        };
+        let plan = planned(&project, &PlanOptions::default());
+        let times = timetable(&project, &plan, Reader::Class);
+        let cut = &plan.cuts[0];
+        let sheets: u32 = cut.patterns.iter().map(|it| it.copies).sum();
+        let folds = project.cards.len() as u64;
+        let once = u64::from(once.expect("given"));
+        let sheets = u64::from(sheets.div_ceil(cut.kits));
+        let prepared = sheets * once * 3 / 2 + folds * once * 3 / 2;
+        let all = project.cards.len();
+        assert_eq!(u64::from(times.total), added_up(&project, prepared, all), "{round}");
+        // Tries to make all cards, then one fewer, down to the first alone.
+        let fits =
+            |made: &usize| added_up(&project, prepared, *made) <= u64::from(times.lasts);
+        let made = (1..=all).rev().find(fits);
+        assert_eq!(times.fits, made.is_some(), "{round}");
+        let made = made.unwrap_or(1);
+        let expected: Vec<CardId> = (made..all).rev().map(CardId).collect();
+        let found: Vec<CardId> = times.left_out.iter().map(|it| it.0).collect();
+        assert_eq!(found, expected, "{round}: {times:?}");
+        let saved: u64 = times.left_out.iter().map(|it| u64::from(it.1)).sum();
+        let rest = added_up(&project, prepared, made);
+        assert_eq!(saved, u64::from(times.total) - rest, "{round}");
+        left_out[found.len()] += 1;
+    }
+    assert!(left_out[..3].iter().all(|it| *it > 10), "{left_out:?}");
+}
+
 #[test]
 fn time_is_only_waited_where_nothing_else_can_be_done() {
     let mut project = class();

@@ -59,6 +59,7 @@ fn around(group: &str, key: &Key) -> String {
         "reach" | "takes strips" => "kind: punch, outline: circle 1 in, ",
         "dries" | "enough for" => "kind: glue, ",
         "roll" => "kind: ribbon, ",
+        "for each kit" => "kind: packaging, ",
         "thickness" | "pack" => "kind: foam squares, ",
         "kind" => "",
         "colour" => "kind: ink pad, ",

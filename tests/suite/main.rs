@@ -57,6 +57,7 @@ mod schedule;
 mod scripts;
 mod shared_supplies;
 mod slack;
+mod strips;
 mod supplies;
 mod tidy;
 mod tidying;

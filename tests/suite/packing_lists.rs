@@ -6,7 +6,7 @@ use leafwright::document::{Block, Document};
 use leafwright::geom::Length;
 use leafwright::handout::{self, Options, Template};
 use leafwright::plan::{Holder, Plan, PlanOptions, gift_set, plan};
-use leafwright::project::{Gift, GiftKind, Project};
+use leafwright::project::{Gift, GiftKind, PaperId, Project};
 
 use crate::diagnostics::read;
 
@@ -144,4 +144,48 @@ fn a_band_goes_around_the_whole_stack() {
     let over = strip.width - around;
     assert!(Length::ZERO <= over && over < Length::mm(1), "{strip:?}");
     assert_eq!(strip.height, Length::mm(30));
+}
+
+/// From which paper the band of each kit comes, where a kit takes one panel of so
+/// much height from a sheet of 12 x 12 in.
+fn band_from(high: i64, kits: u32) -> Option<PaperId> {
+    let text = format!(
+        "title: A Band
+unit: in
+gift set: {{kind: band, width: 1 in}}
+papers:
+  oat: {{kind: cardstock, sheet: 12 x 12 in}}
+bases:
+  note: {{front: 4 x 3 in, bought: true, comes: folded}}
+pieces:
+  panel: {{of: oat, size: 12 x {high} in, count: 1}}
+cards:
+  - {{name: One, base: note, stands: wide}}
+"
+    );
+    let (_, outcome) = read("band.yaml", &text);
+    let notes: Vec<_> = outcome.notes.iter().map(|it| it.message.clone()).collect();
+    let project = outcome.value.unwrap_or_else(|| panic!("{notes:#?}"));
+    let options = PlanOptions { kits: Some(kits), ..PlanOptions::default() };
+    let plan = plan(&project, &options).value.expect("a plan");
+    match gift_set(&project, &plan).expect("it is wanted").holds {
+        Holder::Band { from, strip } => {
+            // Twice 3 in, the card, and 15 mm of overlap: at most 7 in.
+            assert!(strip.width <= Length::inch(7, 1), "{strip:?}");
+            from
+        }
+        Holder::Box { .. } => panic!("a band was asked for"),
+    }
+}
+
+#[test]
+fn a_band_for_every_kit_comes_from_what_is_left() {
+    // 12 x 2 in is left of one sheet: two bands of less than 7 x 1 in.
+    assert_eq!(band_from(10, 1), Some(PaperId(0)));
+    // Less than an inch is left, so no band is wide enough.
+    assert_eq!(band_from(12, 1), None);
+    // Two kits and their spare one leave three such offcuts.
+    assert_eq!(band_from(10, 2), Some(PaperId(0)));
+    // Three panels of 4 in fill their only sheet.
+    assert_eq!(band_from(4, 2), None);
 }

@@ -32,18 +32,25 @@ pub(crate) fn label_blank(project: &Project, greeting: &Greeting) -> Size {
     }
 }
 
-/// The piece of strip that a punch takes.
+/// The piece of strip that a punch takes for one label.
 fn punch_blank(punch: Punch) -> Size {
     let Size { width, height } = punch.outline.size;
     let Some(strip) = punch.takes_strips else {
         return Size::new(width + HOLD, height + HOLD);
     };
-    let lies_across = if width >= height { width <= strip } else { height > strip };
-    if lies_across {
-        Size::new(strip, height + HOLD)
-    } else {
-        Size::new(width + HOLD, strip)
+    match strip_runs(punch) {
+        Axis::Upright => Size::new(strip, height + HOLD),
+        Axis::Level => Size::new(width + HOLD, strip),
     }
+}
+
+/// Which way a strip runs past the outline of a punch.
+pub(crate) fn strip_runs(punch: Punch) -> Axis {
+    let Size { width, height } = punch.outline.size;
+    let across = punch.takes_strips.is_none_or(|strip| {
+        if width >= height { width <= strip } else { height > strip }
+    });
+    if across { Axis::Upright } else { Axis::Level }
 }
 
 /// The rectangle that the mat under a label takes: what shows all round if it is

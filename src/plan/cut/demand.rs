@@ -22,7 +22,7 @@ pub struct Part {
     pub size: Size,
     /// Whether it may be turned by a quarter on the sheet.
     pub turning: Turning,
-    /// How many one kit needs.
+    /// How many one kit needs; of labels on a strip: how many strips.
     pub per_kit: u32,
     /// How many are cut by one plan: for all kits with spares, or for one kit
     /// where each person cuts her own sheets.
@@ -34,6 +34,16 @@ pub struct Part {
     pub greetings: Vec<(GreetingId, u32)>,
     /// Where its size is described.
     pub site: Site,
+}
+
+impl Part {
+    /// How many labels or mats are punched from each, one after another; 1 for
+    /// everything else.
+    pub fn on_each(&self) -> u32 {
+        let labels = self.greetings.iter().map(|it| it.1);
+        let labels = labels.fold(0_u32, u32::saturating_add);
+        labels.checked_div(self.per_kit).unwrap_or(1).max(1)
+    }
 }
 
 /// What a part is in the project.

@@ -20,9 +20,11 @@ mod replay;
 mod schedule;
 mod select;
 mod slack;
+mod strips;
 mod ties;
 mod tree;
 
+pub(crate) use blanks::strip_runs;
 pub use demand::{Part, PartOf, Turning};
 pub use drawn::{Pencil, drawn};
 pub use engine::knapsack;
@@ -149,6 +151,9 @@ pub(crate) fn cuts(
     notes: &mut Vec<Diagnostic>,
 ) -> Vec<PaperCut> {
     let mut demand = demand::demand(project, uses, kits, notes);
+    for (paper, parts) in &mut demand {
+        strips::joined(project, (*paper, parts), kits, wishes);
+    }
     // Plans that were kept, and the letters that were printed with them.
     let followed = follow::kept_patterns(project, &mut demand, wishes, kits, notes);
     let papers = demand.into_iter().zip(followed);

@@ -338,7 +338,7 @@ pub(crate) fn enough(problem: &Problem, solution: &Solution) -> bool {
 
 /// The sheets that a plan may use, those that can be bought first. A plan that each person carries out can't count
 /// on the few that are at hand, where others can be bought.
-fn usable(sheets: &[StockSheet], kits: &Kits) -> Vec<StockSheet> {
+pub(crate) fn usable(sheets: &[StockSheet], kits: &Kits) -> Vec<StockSheet> {
     let bought = sheets.iter().filter(|sheet| sheet.at_hand.is_none());
     let bought: Vec<StockSheet> = bought.copied().collect();
     if kits.apart && kits.total() > 1 && !bought.is_empty() {

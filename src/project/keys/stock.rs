@@ -263,6 +263,7 @@ pub(in crate::project) const KINDS: &[&str] = &[
     "pen",
     "ribbon",
     "embellishments",
+    "packaging",
     "other",
 ];
 
@@ -332,8 +333,15 @@ pub(super) static TOOL: Group = Group {
             "pack",
             PACKED,
             "",
-            "How many foam squares or embellishments are in a pack.",
+            "How many foam squares, embellishments or bags are in a pack.",
             "100",
+        ),
+        key(
+            "for each kit",
+            Takes::Count(1, 1000),
+            "1",
+            "How many of a packaging each kit takes, where there are several kits.",
+            "2",
         ),
         key("roll", Takes::Length, "", "How much tape or ribbon is on a roll.", "8 m"),
         key("colour", Takes::Words, "", "The colour of an ink or a pen.", "\"#4a2c4f\"")

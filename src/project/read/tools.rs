@@ -25,8 +25,11 @@ pub(crate) const SHAPES: [(&str, Shape); 5] = [
 const EVERY: [&str; 6] =
     ["kind", "instead", "order number", "price", "on hand", "shared by"];
 /// Other words for kinds of tools, with those that stand in the table.
-const ALSO: [(&str, &str); 26] = [
+const ALSO: [(&str, &str); 29] = [
     ("trimmer", "sliding trimmer"),
+    ("bag", "packaging"),
+    ("bags", "packaging"),
+    ("box", "packaging"),
     ("paper trimmer", "sliding trimmer"),
     ("guillotine", "lever trimmer"),
     ("die", "punch"),
@@ -78,6 +81,7 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "ink pad" | "pen" => &["colour", "enough for"],
         "ribbon" => &["roll"],
         "embellishments" => &["pack"],
+        "packaging" => &["pack", "for each kit"],
         _ => &[],
     };
     for (name, given) in keys.given() {
@@ -118,6 +122,11 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "embellishments" => ToolKind::Embellishments {
             pack: keys.get("pack").and_then(|node| papers::pack(desk, node)),
         },
+        "packaging" => {
+            let each = keys.get("for each kit").and_then(|it| desk.count(it, 1, 1000));
+            let pack = keys.get("pack").and_then(|node| papers::pack(desk, node));
+            ToolKind::Packaging { each: each.unwrap_or(1), pack }
+        }
         "heat tool" => ToolKind::Heat,
         "pen" => ToolKind::Pen,
         _ => ToolKind::Other,
