@@ -103,7 +103,7 @@ cover-here = { $place ->
 }
 work-done = { $work ->
     [cut] hojas cortadas
-    [score] pliegues de las bases marcados
+    [score] pliegues marcados
     [fold] bases plegadas
     [stamp] mensajes estampados
     [punch] etiquetas troqueladas
@@ -114,17 +114,17 @@ work-done = { $work ->
 }
 work-do = { $work ->
     [cut] cortar las hojas
-    [score] marcar los pliegues de las bases
+    [score] marcar los pliegues
     [fold] plegar las bases
     [stamp] estampar los mensajes
     [punch] troquelar las etiquetas
-    [again] volver a cortar algunas piezas
+    [again] volver a cortar piezas
     [layer] pegar las etiquetas sobre su fondo
     [attach] pegar las capas
    *[inside] añadir el texto interior
 }
-cover-ask = Entregado por { $name }. ¿Falta algo o no está claro? Preguntar allí.
-cover-ask-reach = Entregado por { $name }. ¿Falta algo o no está claro? Preguntar: { $reach }.
+cover-ask = Entregado por { $name }. ¿Falta algo o hay dudas? Preguntar allí.
+cover-ask-reach = Entregado por { $name }. ¿Falta algo o hay dudas? Preguntar: { $reach }.
 tips-title = Conviene saber
 
 
