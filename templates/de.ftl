@@ -147,7 +147,7 @@ caution-small-parts = Kleine Teile, zum Beispiel Schaumstoffpads. Kleine Kinder 
 caution-moving = Klingen und heiße Werkzeuge im fahrenden Fahrzeug. Bei einem Ruck können sie abrutschen und jemanden verletzen. Während der Fahrt nicht benutzen.
 caution-luggage = Klingen im Gepäck. Sie können beim Öffnen verletzen und abgenommen werden. Einwickeln und vor der Reise nachfragen, was im Zug, Bus oder Flugzeug erlaubt ist.
 caution-glue = Nasser Kleber hinterlässt Flecken auf Papier und Tischen und wellt dünnes Papier. Über Schmierpapier dünn verstreichen und die Angaben auf der Packung beachten.
-caution-ink = Stempelfarbe färbt Hände, Kleidung und Tische. Den Tisch abdecken, das Kissen nach Gebrauch schließen und feuchte Stempel von den Karten fernhalten.
+caution-ink = Stempelfarbe färbt Hände, Kleidung und Tische. Den Tisch abdecken, das Kissen nach Gebrauch schließen, feuchte Stempel von Karten fernhalten.
 caution-hot-car = Stempelfarbe und nasser Kleber färben ab und trocknen im heißen Auto ein oder laufen aus. Tablett abdecken, alles nach Gebrauch schließen und aufrecht bei sich tragen. Feuchte Stempel von den Karten fernhalten.
 caution-order = In der Reihenfolge der Schritte schneiden. Ein falscher erster Schnitt lässt sich nicht rückgängig machen.
 caution-last = Örtliche Vorschriften und die Anleitungen der Werkzeuge gehen vor.
@@ -729,14 +729,14 @@ late-stays = Übrig bleibt: { $stays }.
 late-keep = Aufheben für die Karte { $card }: { $part }.
 
 
-how-tape = Klebeband an den Rändern entlang anbringen.
+how-tape = Klebeband kommt an die Ränder.
 how-glue = Kleber dünn bis an die Ränder verstreichen und die Lage andrücken.
 how-waits = { $minutes ->
     [0] Während eine Karte trocknet, mit der nächsten weitermachen.
     [one] Jede Karte 1 Minute trocknen lassen; solange mit der nächsten weitermachen.
    *[other] Jede Karte { $minutes } Minuten trocknen lassen; solange mit der nächsten weitermachen.
 }
-how-foam = Schaumstoffpads kommen auf die Rückseite, nahe an die Ecken, aber mit Abstand zum Rand; die Schutzfolie erst zuletzt abziehen.
+how-foam = Schaumstoffpads kommen auf die Rückseite, in die Nähe der Ecken, nicht an den Rand; die Folie zuletzt abziehen.
 
 
 ## Cards
