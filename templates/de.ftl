@@ -115,18 +115,18 @@ work-done = { $work ->
    *[inside] Innenseiten gestempelt
 }
 work-do = { $work ->
-    [cut] die Bögen zuschneiden
-    [score] die Grundkarten rillen
-    [fold] die Grundkarten falzen
-    [stamp] die Sprüche stempeln
-    [punch] die Etiketten stanzen
-    [again] einzelne Zuschnitte weiter teilen
-    [layer] die Etiketten auf ihre Mattungen kleben
-    [attach] die Lagen aufkleben
-   *[inside] den Text innen ergänzen
+    [cut] Bögen zuschneiden
+    [score] Grundkarten rillen
+    [fold] Grundkarten falzen
+    [stamp] Sprüche stempeln
+    [punch] Etiketten stanzen
+    [again] Zuschnitte weiter teilen
+    [layer] Etiketten auf ihre Mattungen kleben
+    [attach] Lagen aufkleben
+   *[inside] Text innen ergänzen
 }
-cover-ask = Ausgegeben von: { $name }. Fehlt etwas oder ist etwas unklar? Bitte dort nachfragen.
-cover-ask-reach = Ausgegeben von: { $name }. Fehlt etwas oder ist etwas unklar? Bitte nachfragen: { $reach }.
+cover-ask = Von: { $name }. Fehlt etwas, ist etwas unklar? Dort nachfragen.
+cover-ask-reach = Von: { $name }. Fehlt etwas, ist etwas unklar? Nachfragen: { $reach }.
 tips-title = Gut zu wissen
 
 
@@ -147,10 +147,10 @@ caution-punch = Stanzer. Er kann Finger quetschen. Die Finger nicht in die Öffn
 caution-heat = Heißes Werkzeug. Es verbrennt die Haut bei Berührung und versengt Papier. Auf dem Ständer ablegen, nie unbeaufsichtigt lassen, nach Gebrauch den Stecker ziehen. Nur für Erwachsene.
 caution-small-parts = Kleine Teile, zum Beispiel Schaumstoffpads. Kleine Kinder können daran ersticken. Von Kindern unter 3 Jahren fernhalten.
 caution-moving = Klingen und heiße Werkzeuge im fahrenden Fahrzeug. Bei einem Ruck können sie abrutschen und jemanden verletzen. Während der Fahrt nicht benutzen.
-caution-luggage = Klingen im Gepäck. Sie können beim Öffnen verletzen und abgenommen werden. Gut einwickeln und vor der Reise beim Verkehrsunternehmen nachfragen, was erlaubt ist.
+caution-luggage = Klingen im Gepäck. Sie können beim Öffnen verletzen und abgenommen werden. Einwickeln und vor der Reise nachfragen, was im Zug, Bus oder Flugzeug erlaubt ist.
 caution-glue = Nasser Kleber hinterlässt Flecken auf Papier und Tischen und wellt dünnes Papier. Über Schmierpapier dünn verstreichen und die Angaben auf der Packung beachten.
-caution-ink = Stempelfarbe färbt Hände, Kleidung und Tische. Den Tisch abdecken, das Kissen nach Gebrauch schließen und feuchte Stempel von den Karten fernhalten.
-caution-hot-car = Stempelfarbe und nasser Kleber färben ab und trocknen im heißen Auto ein oder laufen aus. Die Unterlage abdecken, alles nach Gebrauch schließen und aufrecht am Körper tragen. Feuchte Stempel von den Karten fernhalten.
+caution-ink = Stempelfarbe färbt Hände, Kleidung und Tische. Den Tisch abdecken, das Kissen nach Gebrauch schließen, feuchte Stempel von Karten fernhalten.
+caution-hot-car = Stempelfarbe und nasser Kleber färben ab und trocknen im heißen Auto ein oder laufen aus. Tablett abdecken, alles nach Gebrauch schließen und aufrecht bei sich tragen. Feuchte Stempel von den Karten fernhalten.
 caution-order = In der Reihenfolge der Schritte schneiden. Ein falscher erster Schnitt lässt sich nicht rückgängig machen.
 caution-last = Örtliche Vorschriften und die Anleitungen der Werkzeuge gehen vor.
 
@@ -418,7 +418,7 @@ cutting-marks = { $marks ->
        *[no] .
     }
 }
-cutting-edges = Oben, unten, links und rechts gelten so, wie das Muster steht, gleich wie das Papier im Schneider liegt.
+cutting-edges = Oben, unten, links und rechts gelten so, wie das Muster steht, wie auch immer das Papier liegt.
 slack = { $plans ->
     [one] { $sheets ->
         [one] Ist der Bogen
@@ -484,8 +484,8 @@ edge-by-length = { $which ->
    *[any] eine Kante ({ $length })
 }
 line-up = { $moves ->
-    [yes] An der Marke { $mark } anlegen: { $edge }.
-   *[no] An derselben Marke anlegen: { $edge }.
+    [yes] An die Marke { $mark } legen: { $edge }.
+   *[no] An dieselbe Marke legen: { $edge }.
 } { $times ->
     [1] Schneiden.
     [2] Zweimal schneiden, dazwischen neu anlegen.
@@ -752,14 +752,14 @@ late-stays = Übrig bleibt: { $stays }.
 late-keep = Aufheben für die Karte { $card }: { $part }.
 
 
-how-tape = Klebeband an den Rändern entlang anbringen.
+how-tape = Klebeband kommt an die Ränder.
 how-glue = Kleber dünn bis an die Ränder verstreichen und die Lage andrücken.
 how-waits = { $minutes ->
     [0] Während eine Karte trocknet, mit der nächsten weitermachen.
     [one] Jede Karte 1 Minute trocknen lassen; solange mit der nächsten weitermachen.
    *[other] Jede Karte { $minutes } Minuten trocknen lassen; solange mit der nächsten weitermachen.
 }
-how-foam = Schaumstoffpads kommen auf die Rückseite, nahe an die Ecken, aber mit Abstand zum Rand; die Schutzfolie erst zuletzt abziehen.
+how-foam = Schaumstoffpads kommen auf die Rückseite, in die Nähe der Ecken, nicht an den Rand; die Folie zuletzt abziehen.
 
 
 ## Cards
@@ -831,12 +831,12 @@ set-raised = Auf { $count ->
    *[other] { $count } Schaumstoffpads
 } setzen: { $what }, { $how }.
 lay-it = Auflegen: { $how }.
-face-up = Seite „{ $face }“ nach oben
+face-up = „{ $face }“ oben
 face-stands = { $turn ->
-    [none] Seite „{ $face }“ nach oben, aufrecht
-    [right] Seite „{ $face }“ nach oben, ihre Oberkante nach rechts
-    [left] Seite „{ $face }“ nach oben, ihre Oberkante nach links
-   *[over] Seite „{ $face }“ nach oben, auf dem Kopf
+    [none] „{ $face }“ oben, aufrecht
+    [right] „{ $face }“ oben, Oberkante nach rechts
+    [left] „{ $face }“ oben, Oberkante nach links
+   *[over] „{ $face }“ oben, auf dem Kopf
 }
 pattern-stands = { $turn ->
     [none] Muster aufrecht

@@ -105,7 +105,7 @@ cover-here = { $place ->
 }
 work-done = { $work ->
     [cut] hojas cortadas
-    [score] pliegues de las bases marcados
+    [score] pliegues marcados
     [fold] bases plegadas
     [stamp] mensajes estampados
     [punch] etiquetas troqueladas
@@ -116,17 +116,17 @@ work-done = { $work ->
 }
 work-do = { $work ->
     [cut] cortar las hojas
-    [score] marcar los pliegues de las bases
+    [score] marcar los pliegues
     [fold] plegar las bases
     [stamp] estampar los mensajes
     [punch] troquelar las etiquetas
-    [again] volver a cortar algunas piezas
+    [again] volver a cortar piezas
     [layer] pegar las etiquetas sobre su fondo
     [attach] pegar las capas
    *[inside] añadir el texto interior
 }
-cover-ask = Entregado por { $name }. ¿Falta algo o no está claro? Preguntar allí.
-cover-ask-reach = Entregado por { $name }. ¿Falta algo o no está claro? Preguntar: { $reach }.
+cover-ask = Entregado por { $name }. ¿Falta algo o hay dudas? Preguntar allí.
+cover-ask-reach = Entregado por { $name }. ¿Falta algo o hay dudas? Preguntar: { $reach }.
 tips-title = Conviene saber
 
 
@@ -606,7 +606,7 @@ score-alt = { $base } en plano, con el exterior arriba, { $size }, con el pliegu
     [short] de un borde corto.
    *[any] de un borde.
 }
-score-caption = A trazos: pliegue en monte.
+score-caption = Trazos: pliegue en monte.
 strip-alt = Una tira { $size } con el contorno de la etiqueta, { $punched }, a trazos en el medio{ $stamped ->
     [yes] {" "}y, en su centro, el lugar de las palabras estampadas
    *[no] {""}
@@ -756,14 +756,14 @@ late-stays = Queda: { $stays }.
 late-keep = Guardar para la tarjeta { $card }: { $part }.
 
 
-how-tape = La cinta adhesiva va a lo largo de los bordes.
+how-tape = La cinta adhesiva va junto a los bordes.
 how-glue = Extender el pegamento en capa fina hasta los bordes y apretar la capa.
 how-waits = { $minutes ->
     [0] Mientras se seca una tarjeta, seguir con la siguiente.
     [one] Dejar secar cada tarjeta 1 minuto; mientras, seguir con la siguiente.
    *[other] Dejar secar cada tarjeta { $minutes } minutos; mientras, seguir con la siguiente.
 }
-how-foam = Los cuadraditos de espuma van en el dorso, cerca de las esquinas pero apartados de los bordes; quitar sus protectores al final.
+how-foam = Los cuadraditos de espuma van en el dorso, cerca de las esquinas, no al borde; quitar el protector al final.
 
 
 ## Cards

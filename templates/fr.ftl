@@ -106,7 +106,7 @@ cover-here = { $place ->
 }
 work-done = { $work ->
     [cut] feuilles coupées
-    [score] plis des bases marqués
+    [score] plis marqués
     [fold] bases pliées
     [stamp] messages tamponnés
     [punch] étiquettes perforées
@@ -117,17 +117,17 @@ work-done = { $work ->
 }
 work-do = { $work ->
     [cut] couper les feuilles
-    [score] marquer les plis des bases
+    [score] marquer les plis
     [fold] plier les bases
     [stamp] tamponner les messages
     [punch] perforer les étiquettes
-    [again] recouper certaines pièces
+    [again] recouper des pièces
     [layer] coller les étiquettes sur leur mat
     [attach] coller les couches
    *[inside] ajouter le texte intérieur
 }
-cover-ask = Remis par { $name }. Il manque quelque chose, ou ce n’est pas clair ? S’y adresser.
-cover-ask-reach = Remis par { $name }. Il manque quelque chose, ou ce n’est pas clair ? Demander ici : { $reach }.
+cover-ask = Remis par { $name }. Un manque, un doute ? S’y adresser.
+cover-ask-reach = Remis par { $name }. Un manque, un doute ? Demander : { $reach }.
 tips-title = Bon à savoir
 
 
