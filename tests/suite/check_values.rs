@@ -85,13 +85,13 @@ fn planned(text: &str) -> (Project, Plan) {
     (project, plan)
 }
 
-/// How many sheets so many pieces take, and what is left of the last as an area.
-fn sheets_of(sheet: &str, size: &str, count: u32) -> u64 {
+/// How many sheets so many pieces take.
+fn sheets_of(sheet: &str, size: &str, count: u32) -> u32 {
     let text = format!(
         "title: A\nunit: in\npapers: {{oat: {{kind: cardstock, sheet: {sheet}}}}}\n\
          pieces: {{flat: {{of: oat, size: {size}, count: {count}}}}}\n"
     );
-    planned(&text).1.cuts[0].total_sheets()
+    planned(&text).1.cuts[0].patterns.iter().map(|it| it.copies).sum()
 }
 
 /// By arithmetic from the formats: 2 x 148 = 296 mm of 297 (ISO 216), 2 x 5 1/2 in = 11
@@ -123,7 +123,14 @@ fn pounds_of_a_grade_are_grams_of_a_square_metre() {
         // L20 says nominal 135, 175 and 215 for the first three.
         (
             "cover",
-            &[(50, 135.2), (65, 175.8), (80, 216.3), (100, 270.4), (110, 297.5), (130, 351.5)],
+            &[
+                (50, 135.2),
+                (65, 175.8),
+                (80, 216.3),
+                (100, 270.4),
+                (110, 297.5),
+                (130, 351.5),
+            ],
         ),
         // K10 says nominal 165, 200, 255 and 305.
         ("index", &[(90, 162.7), (110, 198.9), (140, 253.1), (170, 307.4)]),
@@ -176,9 +183,11 @@ fn thickness_is_read_as_it_is_published() {
 /// Lists of North American envelopes, from the definition of the inch.
 #[test]
 fn envelopes_in_millimetres() {
-    for (name, wide, high) in
-        [("a7-us", 184.150, 133.350), ("a2-us", 146.050, 111.125), ("a6-us", 165.1, 120.65)]
-    {
+    for (name, wide, high) in [
+        ("a7-us", 184.150, 133.350),
+        ("a2-us", 146.050, 111.125),
+        ("a6-us", 165.1, 120.65),
+    ] {
         let size = format(name, FormatKind::Envelope).expect(name).size();
         near(size.long().as_mm(), wide, 1e-3);
         near(size.short().as_mm(), high, 1e-3);

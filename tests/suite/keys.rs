@@ -59,7 +59,7 @@ fn around(group: &str, key: &Key) -> String {
         "reach" | "takes strips" => "kind: punch, outline: circle 1 in, ",
         "dries" | "enough for" => "kind: glue, ",
         "roll" => "kind: ribbon, ",
-        "thickness" | "pack" => "kind: foam squares, ",
+        "thickness" | "size" | "pack" => "kind: foam squares, ",
         "kind" => "",
         "colour" => "kind: ink pad, ",
         _ => "kind: other, ",

@@ -1,7 +1,7 @@
 //! The keys of pieces, greetings, cards and layers.
 
-use crate::project::keys::{Group, PRINTED, Takes, key};
 use crate::project::keys::pictures::PHOTO_OF;
+use crate::project::keys::{Group, PRINTED, Takes, key};
 
 /// For keys that another thing of the kind may say.
 const UNLESS_LIKE: &str = "needed, unless it is `like` another";
@@ -145,6 +145,14 @@ pub(super) static LATE: Group = Group {
             "",
             "Cuts it into halves instead.",
             "lengthwise",
+        )
+        .or("halved"),
+        key(
+            "thirds",
+            Takes::OneOf(WAYS),
+            "",
+            "Cuts it into thirds instead.",
+            "crosswise",
         ),
         key(
             "makes",
