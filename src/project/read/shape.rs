@@ -10,8 +10,9 @@ use crate::project::tree::{Entry, Node, Value};
 use crate::source::Site;
 
 /// Words that are likely to be tried for keys: in which group, which, for which.
-const OTHER_WORDS: [(&str, &str, &str); 14] = [
+const OTHER_WORDS: [(&str, &str, &str); 15] = [
     ("tool", "shape", "outline"),
+    ("project", "variants", "use"),
     ("card", "cautions", "tips"),
     ("late cut", "third", "thirds"),
     ("late cut", "into thirds", "thirds"),
