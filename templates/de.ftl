@@ -737,6 +737,17 @@ late-halve = { $count ->
     [yes] ; Werkzeug: { $tool }
    *[no] {""}
 }. Jede Hälfte ergibt: { $parts }.
+late-thirds = { $count ->
+    [one] In drei gleiche Teile schneiden: { $piece },
+   *[other] In je drei gleiche Teile schneiden: { $count } Zuschnitte { $piece },
+} { $edge ->
+    [long] der Länge nach
+    [short] quer zur Länge
+   *[any] von Kante zu Kante
+}{ $with ->
+    [yes] ; Werkzeug: { $tool }
+   *[no] {""}
+}. Jedes Drittel ergibt: { $parts }.
 late-cut-off = { $at } abschneiden, an { $edge ->
     [long] einer langen Kante
     [short] einer kurzen Kante

@@ -744,6 +744,21 @@ late-halve = { $with ->
        *[any] through the middle
     }. Each half is the { $parts }.
 }
+late-thirds = { $with ->
+    [yes] With the { $tool }, cut
+   *[no] Cut
+} { $count ->
+    [one] the { $piece } into thirds, { $edge ->
+        [long] along its length
+        [short] across its length
+       *[any] from edge to edge
+    }. Each third is the { $parts }.
+   *[other] the { $count } pieces { $piece } into thirds, { $edge ->
+        [long] along their length
+        [short] across their length
+       *[any] from edge to edge
+    }. Each third is the { $parts }.
+}
 late-cut-off = { $with ->
     [yes] With the { $tool }, cut
    *[no] Cut

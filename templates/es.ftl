@@ -741,6 +741,21 @@ late-halve = { $count ->
     [yes] {" "}– herramienta: { $tool }
    *[no] {""}
 }. De cada mitad sale: { $parts }.
+late-thirds = { $count ->
+    [one] Cortar en tres partes iguales { $edge ->
+        [long] a lo largo
+        [short] a lo ancho
+       *[any] de borde a borde
+    }: { $piece }
+   *[other] Cortar en tres partes iguales { $edge ->
+        [long] a lo largo
+        [short] a lo ancho
+       *[any] de borde a borde
+    } las { $count } piezas { $piece }
+}{ $with ->
+    [yes] {" "}– herramienta: { $tool }
+   *[no] {""}
+}. De cada tercio sale: { $parts }.
 late-cut-off = Cortar { $at } { $edge ->
     [long] de un borde largo
     [short] de un borde corto

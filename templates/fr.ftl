@@ -742,6 +742,21 @@ late-halve = { $count ->
     [yes] {" "}– outil : { $tool }
    *[no] {""}
 }. Chaque moitié donne : { $parts }.
+late-thirds = { $count ->
+    [one] Couper en trois parts égales { $edge ->
+        [long] dans la longueur
+        [short] dans la largeur
+       *[any] d’un bord à l’autre
+    } : { $piece }
+   *[other] Couper en trois parts égales { $edge ->
+        [long] dans la longueur
+        [short] dans la largeur
+       *[any] d’un bord à l’autre
+    } les { $count } pièces { $piece }
+}{ $with ->
+    [yes] {" "}– outil : { $tool }
+   *[no] {""}
+}. Chaque tiers donne : { $parts }.
 late-cut-off = Enlever { $at } { $edge ->
     [long] sur un bord long
     [short] sur un bord court

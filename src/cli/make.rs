@@ -231,7 +231,9 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
     if faulty {
         return Err(Halt::Description);
     }
-    streams.say(&format!("{}: all is well\n", asked.described.description.display()))?;
+    let verdict =
+        if said.is_empty() { "all is well" } else { "nothing keeps it from being made" };
+    streams.say(&format!("{}: {verdict}\n", asked.described.description.display()))?;
     Ok(())
 }
 

@@ -6,12 +6,14 @@
 //! downwards from the top left corner.
 
 mod length;
+mod matted;
 mod measure;
 mod outline;
 mod page;
 mod shape;
 
 pub use length::{Length, Unit};
+pub use matted::Halves;
 pub use measure::{LengthFault, SizeFault};
 pub use outline::{Curved, MOST_OUTLINE, Narrowed, corners, holds, is_within, narrowed, widest};
 pub use page::{Pt, Scale};

@@ -67,6 +67,11 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     }
     let mut blocks: Vec<Block> =
         hazards.into_iter().map(|it| Block::Caution(caution(w, it))).collect();
+    // Her own come after the usual ones, with the middle weight.
+    blocks.extend(w.project.cautions.iter().map(|it| {
+        let signal = w.say("signal", &[("weight", "caution".into())]);
+        Block::Caution(Caution { signal, triangle: true, text: w.user(it) })
+    }));
     if !blocks.is_empty() {
         blocks.push(Block::Paragraph(Tone::Body, w.tell("caution-last", &[])));
     }

@@ -313,6 +313,13 @@ impl Cutter<'_> {
         let whole = Rect::whole(piece.size);
         // The first part is the left or upper one: any edge will do, says the step.
         let (axis, off) = match cut.how {
+            LateHow::Thirds { cut } => {
+                let third = |extent: Length| Length::from_units(extent.units() / 3);
+                let nth = if makes > 1 { number % makes } else { at };
+                let off = third(piece.size.along(cut.other()));
+                let rest = (0..nth).fold(whole, |rest, _| rest.split(cut, off).1);
+                return Some((piece, Some(rest.split(cut, off).0)));
+            }
             LateHow::Halve { cut } => (cut, piece.size.along(cut.other()).half()),
             LateHow::CutOff { cut, at } => (cut, at),
         };

@@ -444,6 +444,18 @@ pub(super) fn late_cut(w: &Writer<'_>, late: LateId, count: u32) -> Text {
             ];
             w.tell("late-halve", &values)
         }
+        (LateHow::Thirds { cut: axis }, _) => {
+            let parts: Vec<Text> = (0..cut.makes.len()).filter_map(made).collect();
+            let values = [
+                ("piece", piece.into()),
+                ("edge", edge_along(size, axis).into()),
+                ("count", count.into()),
+                ("parts", w.list(parts).into()),
+                ("with", with.into()),
+                ("tool", tool.into()),
+            ];
+            w.tell("late-thirds", &values)
+        }
         (LateHow::CutOff { cut: axis, at }, second) => {
             let values = [
                 ("piece", piece.into()),

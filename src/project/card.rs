@@ -102,6 +102,11 @@ pub enum LateHow {
         /// Which way the cut runs on the piece as it lies.
         cut: Axis,
     },
+    /// Into three equal parts by two cuts along `cut`.
+    Thirds {
+        /// Which way the cuts run on the piece as it lies.
+        cut: Axis,
+    },
     /// `at` is cut off by one cut along `cut`.
     CutOff {
         /// Which way the cut runs on the piece as it lies.

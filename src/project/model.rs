@@ -64,6 +64,8 @@ pub struct Project {
     pub done_ahead: Vec<DoneAhead>,
     /// Who cuts the sheets, by reader.
     pub cut_by: Vec<CutBy>,
+    /// The user's own cautions, printed with the usual ones.
+    pub cautions: Vec<Text>,
     /// Tips for the whole set.
     pub tips: Vec<Text>,
     /// Paths of the fonts that are tried for characters that ours lack, in order.

@@ -257,6 +257,8 @@ pub enum ToolKind {
     Foam {
         /// Thickness, if it was given.
         thickness: Option<Length>,
+        /// The side of a square, if it was given.
+        side: Option<Length>,
         /// How many squares are in a pack, if it was given.
         pack: Option<Pack>,
     },

@@ -102,6 +102,7 @@ fn printed(project: &Project) -> Vec<&Text> {
         all.extend(&card.inside.among);
         all.extend(&card.tips);
     }
+    all.extend(&project.cautions);
     all.extend(&project.tips);
     all.retain(|it| !it.words.is_empty());
     all.sort_by_key(|it| (it.site.file, it.site.start));

@@ -94,7 +94,8 @@ fn every_rule_of_reading_has_a_fixture_and_says_what_to_do() {
         let fixture = named.contains(rule.name) || planned.contains(&rule);
         assert!(fixture, "`{}` has no fixture", rule.name);
         assert!(rule.what.ends_with('.') && rule.why.ends_with('.'), "{}", rule.name);
-        assert!(!rule.cure.is_empty(), "{}", rule.name);
+        assert!(!rule.example.is_empty() && !rule.cure.is_empty(), "{}", rule.name);
+        assert_ne!(rule.example, rule.cure, "{}", rule.name);
         assert_eq!(rules::find(rule.name), Some(rule), "`{}` stands twice", rule.name);
     }
     for (_, text) in fixtures() {

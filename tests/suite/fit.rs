@@ -35,7 +35,7 @@ fn mm(width: i64, height: i64) -> Size {
 }
 
 fn foam(thickness: Option<Length>) -> Tool {
-    tool("squares", ToolKind::Foam { thickness, pack: None })
+    tool("squares", ToolKind::Foam { thickness, side: None, pack: None })
 }
 
 /// A base made of a paper, one piece in its middle and another upon it; the

@@ -44,6 +44,7 @@ pub(crate) fn project() -> Project {
         cutting: Vec::new(),
         done_ahead: Vec::new(),
         cut_by: Vec::new(),
+        cautions: Vec::new(),
         tips: Vec::new(),
         currency: None,
         in_batches: false,

@@ -60,7 +60,7 @@ fn around(group: &str, key: &Key) -> String {
         "dries" | "enough for" => "kind: glue, ",
         "roll" => "kind: ribbon, ",
         "for each kit" => "kind: packaging, ",
-        "thickness" | "pack" => "kind: foam squares, ",
+        "thickness" | "size" | "pack" => "kind: foam squares, ",
         "kind" => "",
         "colour" => "kind: ink pad, ",
         _ => "kind: other, ",

@@ -49,7 +49,7 @@ fn packet_on(demo: &str, reader: &str, unit: Option<Unit>, press: &mut Press) ->
 
 fn packets() -> Vec<Packet> {
     let mut press = Press::new();
-    let demos = ["orchard-evenings", "market-morning", "tide-post"];
+    let demos = ["orchard-evenings", "market-morning", "tide-post", "willow-week"];
     let all = demos.iter().flat_map(|demo| BUILT_IN.iter().map(move |it| (demo, it.0)));
     all.map(|(demo, reader)| packet(demo, reader, &mut press)).collect()
 }
@@ -134,14 +134,17 @@ fn packets_keep_to_their_pages() {
         // Five cards at a class table: two sheets of letter, on both sides.
         ("orchard-evenings", "class", 4),
         ("tide-post", "class", 4),
+        ("willow-week", "class", 4),
         // One sheet, folded once.
         ("market-morning", "kit", 4),
         ("orchard-evenings", "kit", 4),
         ("tide-post", "kit", 4),
+        ("willow-week", "kit", 4),
         // Four half pages on both sides of a sheet.
         ("orchard-evenings", "travel", 8),
         ("market-morning", "travel", 8),
         ("tide-post", "travel", 8),
+        ("willow-week", "travel", 8),
     ];
     for (demo, reader, most) in budgets {
         // Budgets are in letter and half-letter pages.

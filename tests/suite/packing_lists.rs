@@ -52,7 +52,7 @@ fn say(block: &Block, all: &mut String) {
 #[test]
 fn whoever_posts_cards_is_sent_to_the_operator() {
     for reader in ["kit", "bench"] {
-        for demo in ["orchard-evenings", "market-morning", "tide-post"] {
+        for demo in ["orchard-evenings", "market-morning", "tide-post", "willow-week"] {
             let (_, plan, document) = packet(demo, reader, Options::default());
             let said = words(&document, "envelope");
             assert!(said.contains("check with your postal operator"), "{demo}: {said}");

@@ -137,7 +137,7 @@ const SLIPS: &[(&str, &str, &str, &str)] = &[
     ),
     ("{showing: dots}", "{showing: spots}", "unknown-name", "spots"),
     (", rail: {showing: rows}", "", "part-count", "makes"),
-    ("when: at the card", "when: later", "not-a-choice", "later"),
+    ("when: at the card", "when: someday", "not-a-choice", "someday"),
     (
         "stamped: 1 7/8 x 1/2 in",
         "stamped: 3 x 1/2 in",

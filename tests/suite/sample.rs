@@ -91,6 +91,7 @@ fn tools() -> Vec<Tool> {
     punch.instead = Some(text("cut 2 1/2 x 1 1/4 in rectangles"));
     let foam = ToolKind::Foam {
         thickness: Some(Length::mm(2)),
+        side: None,
         pack: Some(Pack { holds: 100, designs: 1 }),
     };
     vec![

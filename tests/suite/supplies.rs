@@ -120,7 +120,7 @@ fn foam_squares_are_counted_by_kind() {
     let supplies = supplied(&project, &PlanOptions::default());
     assert_eq!(row(&supplies, Good::AnyFoam).per_kit, Some(14));
 
-    let foam = |pack| ToolKind::Foam { thickness: None, pack };
+    let foam = |pack| ToolKind::Foam { thickness: None, side: None, pack };
     let pack = Some(Pack { holds: 5, designs: 1 });
     project.cards[0].layers[1].with = Some(ToolId(1));
     project.tools = vec![tool("thin", foam(pack)), tool("thick", foam(None))];

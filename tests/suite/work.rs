@@ -44,7 +44,7 @@ fn set() -> Project {
         tool("red", ToolKind::InkPad),
         tool("blue", ToolKind::InkPad),
         tool("glue", ToolKind::Glue { dries: 20 }),
-        tool("foam", ToolKind::Foam { thickness: None, pack: None }),
+        tool("foam", ToolKind::Foam { thickness: None, side: None, pack: None }),
     ];
     let ribbon = size(88, 20);
     project.pieces = vec![piece("ribbon", ribbon), piece("panel", size(40, 40))];

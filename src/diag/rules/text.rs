@@ -31,8 +31,8 @@ pub static TOO_LARGE: Rule = error(
     "too-large",
     "The description is larger than any description needs to be.",
     "The limits keep a damaged or hostile file from using up the machine: 4 MiB, 500 000 values, 64 levels. Split the project in two.",
-    "",
-    "title: Orchard Evenings",
+    "tips: [one, two, …]    # and 20 000 more",
+    "tips: [one, two]",
 );
 
 /// A line can't be understood.

@@ -3,7 +3,7 @@
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Axis, Length, Rect, Side, Size, Turn, Unit};
 use crate::plan::uses::{face_of, name_of, paper_of, runs};
-use crate::project::{Layer, Project, Runs};
+use crate::project::{Layer, Project, Runs, ToolKind};
 
 /// The side of a foam square (common practice, no source).
 const SQUARE: Length = Length::mm(6);
@@ -137,7 +137,8 @@ impl Ground<'_> {
         if layer.raised == 0 {
             return;
         }
-        let in_one = |extent: Length| (extent - HIDDEN * 2).units() / SQUARE.units();
+        let square = self.square(layer);
+        let in_one = |extent: Length| (extent - HIDDEN * 2).units() / square.units();
         let (across, up) = (in_one(size.width).max(0), in_one(size.height).max(0));
         let room = across.saturating_mul(up);
         if i64::from(layer.raised) > room {
@@ -150,12 +151,24 @@ impl Ground<'_> {
             );
             let help = format!(
                 "{room} squares of {} find room, {} in from the edge",
-                SQUARE.show(Unit::Mm),
+                square.show(if square == SQUARE { Unit::Mm } else { unit }),
                 HIDDEN.show(Unit::Mm),
             );
             let note = Diagnostic::new(&rules::TOO_MANY_SQUARES, layer.site, message);
             notes.push(note.help(help));
         }
+    }
+
+    /// The side of the foam squares behind a layer: those it is fixed with, else the
+    /// first that say how large they are.
+    fn square(&self, layer: &Layer) -> Length {
+        let side = |kind: &ToolKind| match kind {
+            ToolKind::Foam { side, .. } => side.filter(|it| Length::ZERO < *it),
+            _ => None,
+        };
+        let tools = &self.project.tools;
+        let own = layer.with.and_then(|it| side(&tools[it.0].kind));
+        own.or_else(|| tools.iter().find_map(|it| side(&it.kind))).unwrap_or(SQUARE)
     }
 
     /// A pattern with a direction stands upright.

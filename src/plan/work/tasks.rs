@@ -41,9 +41,10 @@ pub(crate) fn tasks(project: &Project, uses: &Uses, cuts: &[PaperCut]) -> Vec<Dr
         let tool = list.tool(|kind| matches!(kind, ToolKind::Trimmer(_)));
         list.add(Act::CutPaper(cut.paper), Work::Cut, Moment::Preparing).tool = tool;
     }
-    for index in (0..uses.greetings.len()).filter(|index| uses.greetings[*index] > 0) {
-        list.greeting(GreetingId(index));
-    }
+    let used = || (0..uses.greetings.len()).filter(|index| uses.greetings[*index] > 0);
+    used().for_each(|index| list.greeting(GreetingId(index)));
+    // Mats come after all labels, so that each is punched in one go.
+    used().for_each(|index| list.mats(GreetingId(index)));
     for index in 0..project.late_cuts.len() {
         list.late_cut(LateId(index));
     }
@@ -120,7 +121,7 @@ impl List<'_> {
         (tool, dries)
     }
 
-    /// Stamps, punches and mats the labels of a greeting.
+    /// Stamps and punches the labels of a greeting.
     fn greeting(&mut self, id: GreetingId) {
         let greeting = &self.project.greetings[id.0];
         let times = self.uses.greetings[id.0];
@@ -138,6 +139,12 @@ impl List<'_> {
             self.needs(Act::CutPaper(greeting.of));
             self.after(Act::StampGreeting(id));
         }
+    }
+
+    /// Punches the mats of a greeting and puts its labels on them.
+    fn mats(&mut self, id: GreetingId) {
+        let greeting = &self.project.greetings[id.0];
+        let times = self.uses.greetings[id.0];
         if let Some(mat) = greeting.mat {
             if let Some(punched) = mat.punched {
                 let task = self.add(Act::PunchMat(id), Work::Punch, Moment::Preparing);

@@ -144,6 +144,14 @@ pub(super) static LATE: Group = Group {
             "",
             "Cuts it into halves instead.",
             "lengthwise",
+        )
+        .or("halved"),
+        key(
+            "thirds",
+            Takes::OneOf(WAYS),
+            "",
+            "Cuts it into thirds instead.",
+            "crosswise",
         ),
         key(
             "makes",

@@ -1,7 +1,7 @@
 //! The keys of papers, bases and tools.
 
-use crate::project::keys::{Group, PRINTED, Takes, key};
 use crate::project::keys::pictures::PICTURES;
+use crate::project::keys::{Group, PRINTED, Takes, key};
 
 const MANY: Takes = Takes::Count(1, 100_000);
 const PACKED: Takes = Takes::Any(&[MANY, Takes::Group("pack")]);
@@ -329,6 +329,13 @@ pub(super) static TOOL: Group = Group {
         ),
         key("dries", Takes::Words, "0 min", "How long a glue takes to dry.", "20 min"),
         key("thickness", Takes::Length, "", "How thick foam squares are.", "2 mm"),
+        key(
+            "size",
+            Takes::Length,
+            "6 mm",
+            "How wide and high a foam square is.",
+            "1/4 in",
+        ),
         key(
             "pack",
             PACKED,

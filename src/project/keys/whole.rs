@@ -175,12 +175,13 @@ pub(super) static PROJECT: Group = Group {
             "{travel: reader}",
         ),
         key(
-            "tips",
+            "cautions",
             Takes::ToldOrList,
             "",
-            "Tips for the whole set.",
-            "[Cut all first.]",
+            "Cautions of your own, printed with the usual ones.",
+            "[The heat tool stays at the host's table.]",
         ),
+        key("tips", Takes::ToldOrList, "", "Tips for the whole set.", "[Cut all first.]"),
         key(
             "currency",
             Takes::Words,

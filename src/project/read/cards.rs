@@ -118,18 +118,24 @@ fn inside(
     let keys = desk.open(&entry.value, entry.site, "inside");
     desk.either_key(&keys, "words", "choose");
     let words = keys.get("words").and_then(|node| desk.told(node));
+    // Who writes so in place of the words means that they are chosen.
+    let later = ["later", "chosen later", "to be chosen", "chosen when the card is sent"];
+    let is_later = words.as_ref().is_some_and(|it| {
+        it.told.is_empty() && later.contains(&it.words.trim().to_lowercase().as_str())
+    });
+    let words = words.filter(|_| !is_later);
     let ink = keys.get("ink").and_then(|node| ink(desk, node, draft));
     let chosen = keys
         .get("choose")
         .map(|node| desk.one_of(node, &["when the card is sent", "later"]));
     let among = desk.all_told(keys.get("among"));
-    if let (Some(among), None) = (keys.entry("among"), chosen) {
+    if let (Some(among), None, false) = (keys.entry("among"), chosen, is_later) {
         let message = "`among` has no effect without `choose`";
         let help = "write `choose: when the card is sent` with it";
         desk.fault(&rules::KEY_WITHOUT_EFFECT, among.site, message, help);
     }
     let layers = layers(desk, keys.get("layers"), front, draft)?;
-    Some(Inside { words, ink, chosen: chosen.is_some(), among, layers })
+    Some(Inside { words, ink, chosen: chosen.is_some() || is_later, among, layers })
 }
 
 /// Reads layers from the base upwards.

@@ -327,12 +327,20 @@ impl<'a> Desk<'a> {
                 None
             }
             Err(SizeFault::OneSide | SizeFault::ManySides) => {
-                self.fault(
-                    &rules::NOT_A_SIZE,
-                    site,
-                    format!("{} is not a size", quote(text)),
-                    "write width x height, such as `5 1/2 x 2 in`",
-                );
+                // A size in the words of another piece, as one would say it.
+                let said = [("half of ", "half of"), ("third of ", "third of")];
+                let part = said.iter().find_map(|(words, key)| {
+                    let other = text.trim_start_matches("a ").strip_prefix(words)?;
+                    Some(format!("write `size: {{{key}: {other}}}`"))
+                });
+                let same = ["same as ", "the same as ", "like ", "as "];
+                let same = same.iter().find_map(|words| text.strip_prefix(words));
+                let same =
+                    same.map(|it| format!("write `like: {it}` in place of the size"));
+                let usual = "write width x height, such as `5 1/2 x 2 in`".to_owned();
+                let help = part.or(same).unwrap_or(usual);
+                let message = format!("{} is not a size", quote(text));
+                self.fault(&rules::NOT_A_SIZE, site, message, help);
                 None
             }
         }

@@ -144,7 +144,7 @@ fn settle(
     let pass = chain.iter().find_map(|it| it.narrowed.clone()).flatten();
     let (label, narrowed) = mats::narrow(desk, label, pass)?;
     let mat = chain.iter().find_map(|it| it.mat.clone()).flatten();
-    let mat = mat.and_then(|mat| mats::settle(desk, &mat, label.outline.size));
+    let mat = mat.and_then(|mat| mats::settle(desk, &mat, label.outline));
     Some(Greeting {
         name: name_of(raw.entry),
         words: words.clone(),

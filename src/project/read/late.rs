@@ -33,6 +33,8 @@ fn late(
 ) -> Option<LateCut> {
     let keys = desk.open(node, node.site, "late cut");
     desk.either_key(&keys, "cut off", "halve");
+    desk.either_key(&keys, "cut off", "thirds");
+    desk.either_key(&keys, "halve", "thirds");
     let (_, parts) = desk.named(keys.get("makes"), "part");
     for (index, part) in parts.iter().enumerate() {
         name_part(desk, part, Placed::Late(id, index), draft);
@@ -40,8 +42,9 @@ fn late(
     let piece = desk.need(&keys, "piece");
     let piece = piece.and_then(|node| desk.resolve(node, &draft.piece_names));
     let with = keys.get("with").and_then(|node| desk.resolve(node, &draft.tool_names));
-    let when =
-        keys.get("when").and_then(|node| desk.one_of(node, &["at the card", "ahead"]));
+    let when = keys
+        .get("when")
+        .and_then(|node| desk.one_of(node, &["at the card", "ahead", "later"]));
     let faces = parts.iter().map(|part| {
         let keys = desk.open(&part.value, part.site, "part");
         let name = desk.printed(name_of(part), &keys);
@@ -62,7 +65,14 @@ fn late(
     let (piece, (how, sizes)) = (PieceId(piece?), how?);
     let makes = match (how, parts.len()) {
         (LateHow::Halve { .. }, 1) => 2,
-        (_, 2) => 1,
+        (LateHow::Thirds { .. }, 1) => 3,
+        (LateHow::Thirds { .. }, 3) => 1,
+        (LateHow::Halve { .. } | LateHow::CutOff { .. }, 2) => 1,
+        (LateHow::Thirds { .. }, _) => {
+            let message = "thirds are three parts: one name for all, or three";
+            part_count(desk, &keys, message);
+            return None;
+        }
         (LateHow::Halve { .. }, _) => {
             part_count(desk, &keys, "halving makes two parts: one name for both, or two");
             return None;
@@ -83,7 +93,7 @@ fn late(
         showing,
     });
     let makes = makes.collect();
-    let at_the_card = when == Some(0);
+    let at_the_card = matches!(when, Some(0 | 2));
     Some(LateCut {
         piece,
         how,
@@ -119,12 +129,22 @@ fn part_count(desk: &mut Desk<'_>, keys: &Keys<'_>, message: &str) {
     desk.fault(&rules::PART_COUNT, site, message, help);
 }
 
-/// How the piece is cut, and the sizes of both parts.
+/// How the piece is cut, and the sizes of its parts.
 fn how(
     desk: &mut Desk<'_>,
     keys: &Keys<'_>,
     size: Option<Size>,
-) -> Option<(LateHow, [Size; 2])> {
+) -> Option<(LateHow, Vec<Size>)> {
+    if let Some(node) = keys.get("thirds") {
+        let cut = halving(desk, node, size)?;
+        let size = size?;
+        let third = |extent: Length| Length::from_units(extent.units() / 3);
+        let third = match cut {
+            Axis::Level => Size::new(size.width, third(size.height)),
+            Axis::Upright => Size::new(third(size.width), size.height),
+        };
+        return Some((LateHow::Thirds { cut }, vec![third; 3]));
+    }
     if let Some(node) = keys.get("halve") {
         let cut = halving(desk, node, size)?;
         let size = size?;
@@ -132,7 +152,7 @@ fn how(
             Axis::Level => Size::new(size.width, size.height.half()),
             Axis::Upright => Size::new(size.width.half(), size.height),
         };
-        return Some((LateHow::Halve { cut }, [half, half]));
+        return Some((LateHow::Halve { cut }, vec![half, half]));
     }
     let node = desk.need(keys, "cut off")?;
     let (off, way) = desk.length_and_way(node)?;
@@ -170,7 +190,7 @@ fn how(
             [Size::new(off, size.height), Size::new(extent - off, size.height)]
         }
     };
-    Some((LateHow::CutOff { cut, at: off }, parts))
+    Some((LateHow::CutOff { cut, at: off }, parts.to_vec()))
 }
 
 /// Which way a cut runs that halves a part of this size.

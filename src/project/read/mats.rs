@@ -1,7 +1,7 @@
 //! Labels that are made narrower by a second pass of their punch, and mats.
 
 use crate::diag::{Diagnostic, rules};
-use crate::geom::{self, Axis, Length, Side, Size, Unit};
+use crate::geom::{self, Axis, Halves, Length, Side, Size, Unit};
 use crate::project::read::desk::Desk;
 use crate::project::read::draft::{Draft, at};
 use crate::project::read::tools::of_kind;
@@ -144,7 +144,12 @@ pub(crate) fn narrow(
 }
 
 /// The mat under a label of a size: what shows of it, what is trimmed.
-pub(crate) fn settle(desk: &mut Desk<'_>, raw: &RawMat, label: Size) -> Option<LabelMat> {
+pub(crate) fn settle(
+    desk: &mut Desk<'_>,
+    raw: &RawMat,
+    on_top: Outline,
+) -> Option<LabelMat> {
+    let label = on_top.size;
     let wanted = raw.border.unwrap_or(match desk.shown() {
         Unit::Inch => Length::inch(1, 16),
         Unit::Mm => Length::from_units(Length::MM.units() * 3 / 2),
@@ -160,6 +165,7 @@ pub(crate) fn settle(desk: &mut Desk<'_>, raw: &RawMat, label: Size) -> Option<L
             label_over_mat(desk, raw, label, whole);
             return None;
         }
+        peeps_out(desk, raw, on_top, (outline, Axis::Level, Length::ZERO));
         let shows = Size::new(across.half(), up.half());
         let shape = outline.shape;
         let (moved, trim) = (Length::ZERO, Length::ZERO);
@@ -185,6 +191,7 @@ pub(crate) fn settle(desk: &mut Desk<'_>, raw: &RawMat, label: Size) -> Option<L
         label_over_mat(desk, raw, label, whole);
         return None;
     }
+    peeps_out(desk, raw, on_top, (outline, halved, moved));
     let at_ends = over(across).half();
     let trim = if wanted < at_ends { at_ends - wanted } else { Length::ZERO };
     let at_ends = at_ends - trim;
@@ -238,6 +245,21 @@ fn slid_wrongly(
             .label(raw.site, "the mat")
             .help(format!("write `slid: {cure}`")),
     );
+}
+
+/// Notes a label of which a corner is seen beside its mat, although its box is not.
+fn peeps_out(
+    desk: &mut Desk<'_>,
+    raw: &RawMat,
+    label: Outline,
+    (mat, cut, moved): (Outline, Axis, Length),
+) {
+    let halves = Halves { shape: mat.shape, size: mat.size, cut, moved };
+    if halves.let_out(label.shape, label.size) {
+        let message = "a corner of the label peeps out where the mat is rounder";
+        let help = "take a rounder label, a larger punch, or a mat that is cut";
+        desk.fault(&rules::LABEL_OVER_MAT, raw.site, message, help);
+    }
 }
 
 fn label_over_mat(desk: &mut Desk<'_>, raw: &RawMat, label: Size, mat: Size) {

@@ -10,9 +10,12 @@ use crate::project::tree::{Entry, Node, Value};
 use crate::source::Site;
 
 /// Words that are likely to be tried for keys: in which group, which, for which.
-const OTHER_WORDS: [(&str, &str, &str); 12] = [
+const OTHER_WORDS: [(&str, &str, &str); 15] = [
     ("tool", "shape", "outline"),
-    ("tool", "size", "outline"),
+    ("project", "variants", "use"),
+    ("card", "cautions", "tips"),
+    ("late cut", "third", "thirds"),
+    ("late cut", "into thirds", "thirds"),
     ("paper", "size", "sheet"),
     ("paper", "sides", "faces"),
     ("base", "size", "front"),
@@ -88,6 +91,10 @@ impl Desk<'_> {
                     needed.map(|it| format!("{}: {}", it.name, it.example)).collect();
                 let help = match (group.name, needed.is_empty()) {
                     ("project", _) => "start with a line `title: …`".to_owned(),
+                    ("inside", _) => {
+                        "write `{words: …}`, or `{choose: when the card is sent}`"
+                            .to_owned()
+                    }
                     (_, true) => format!("write `{{{first}: …}}`, or indented lines"),
                     (_, false) => {
                         format!("write `{{{}}}`, for instance", needed.join(", "))

@@ -39,6 +39,7 @@ pub(crate) fn sound_cards(draft: &Draft, unit: Unit) -> Option<Project> {
         cutting: Vec::new(),
         done_ahead: draft.done_ahead.clone(),
         cut_by: draft.cut_by.clone(),
+        cautions: Vec::new(),
         tips: Vec::new(),
         fonts: Vec::new(),
         currency: None,

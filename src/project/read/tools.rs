@@ -77,7 +77,7 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "punch" => &["outline", "reach", "takes strips"],
         "glue" => &["dries", "enough for"],
         "tape" => &["roll", "enough for"],
-        "foam squares" => &["thickness", "pack"],
+        "foam squares" => &["thickness", "size", "pack"],
         "ink pad" | "pen" => &["colour", "enough for"],
         "ribbon" => &["roll"],
         "embellishments" => &["pack"],
@@ -114,6 +114,7 @@ fn tool(desk: &mut Desk<'_>, entry: &Entry) -> Option<Tool> {
         "tape" => ToolKind::Tape,
         "foam squares" => ToolKind::Foam {
             thickness: keys.get("thickness").and_then(|node| desk.thickness(node)),
+            side: keys.get("size").and_then(|node| desk.some_length(node)),
             pack: keys.get("pack").and_then(|node| papers::pack(desk, node)),
         },
         "ribbon" => ToolKind::Ribbon {

@@ -36,6 +36,7 @@ pub(crate) fn read(desk: &mut Desk<'_>, keys: &Keys<'_>, draft: &mut Draft) {
         let name = desk.need(&keys, "name").and_then(|node| desk.told(node))?;
         Some(HandedOutBy { name, reach })
     });
+    draft.cautions = desk.all_told(keys.get("cautions"));
     draft.tips = desk.all_told(keys.get("tips"));
     draft.currency = keys.get("currency").and_then(|node| desk.words(node));
     let made = keys.get("cards made");
