@@ -294,7 +294,7 @@ alike-instead = Werden alle Bögen gleich geschnitten, braucht es { $more ->
     [one] 1 Schritt
    *[other] { $steps } Schritte
 } statt { $othersteps }.
-alike-how = Wer es so möchte, schreibt „sheets alike: true“ in die Beschreibung und druckt diese Anleitung neu.
+alike-how = Wer es so möchte, verlangt „sheets alike“ in der Beschreibung und druckt diese Anleitung neu.
 alike-chosen = Alle Bögen werden gleich geschnitten, { $kits ->
     [one] für ein Set
    *[other] für { $kits } Sets

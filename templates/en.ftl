@@ -325,7 +325,7 @@ alike-instead = Cut every sheet alike and it takes { $more ->
     [one] 1 step
    *[other] { $steps } steps
 } instead of { $othersteps }.
-alike-how = To have it so, say “sheets alike: true” in the description, and make this handout again.
+alike-how = To have it so, ask for “sheets alike” in the description, and make this handout again.
 alike-chosen = Every sheet is cut alike, { $kits ->
     [one] for one kit
    *[other] for { $kits } kits

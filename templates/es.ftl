@@ -294,7 +294,7 @@ alike-instead = Con todas las hojas cortadas igual hacen falta { $more ->
     [one] 1 paso
    *[other] { $steps } pasos
 } en lugar de { $othersteps }.
-alike-how = Para tenerlo así, se escribe «sheets alike: true» en la descripción y se vuelve a hacer esta hoja.
+alike-how = Para tenerlo así, se pide «sheets alike» en la descripción y se vuelve a hacer esta hoja.
 alike-chosen = Todas las hojas se cortan igual, { $kits ->
     [one] para un kit
    *[other] para { $kits } kits

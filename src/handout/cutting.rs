@@ -275,7 +275,11 @@ fn sorted(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     };
     let size = step.off[0].0.size;
     let mut ways: Vec<Becomes> = step.off.iter().map(|it| it.1).collect();
-    ways.sort_unstable();
+    // Finished pieces first, then what is needed first.
+    ways.sort_by_key(|it| match *it {
+        Becomes::Aside(aside) => (Becomes::Aside(0), used_in(cut, aside, at)),
+        other => (other, 0),
+    });
     ways.dedup();
     let share = |way: &Becomes| {
         let many = number(step.off.iter().filter(|it| it.1 == *way).count());
