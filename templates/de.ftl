@@ -332,6 +332,7 @@ alike-instead = Werden alle Bögen gleich geschnitten, braucht es { $more ->
     [one] 1 Schritt
    *[other] { $steps } Schritte
 } statt { $othersteps }.
+alike-how = Wer es so möchte, verlangt „sheets alike“ in der Beschreibung und druckt diese Anleitung neu.
 alike-chosen = Alle Bögen werden gleich geschnitten, { $kits ->
     [one] für ein Set
    *[other] für { $kits } Sets
@@ -410,7 +411,7 @@ parts-summary = Was aus { $paper } geschnitten wird: Zeichen, Name, Größe und 
 ## Steps at the trimmer
 
 cutting-title = Zuschneiden: { $paper }
-cutting-mark = Die Marke ist die Stelle am Lineal des Papierschneiders, an der eine Kante angelegt wird.
+cutting-mark = Die Marke ist die Stelle am Lineal des Papierschneiders, an der eine Kante angelegt wird. Was zwischen dieser Kante und der Klinge liegt, fällt ab; das andere bleibt übrig.
 cutting-marks = { $marks ->
     [one] Die Marke wird einmal eingestellt.
    *[other] Die Marke wird { $marks }-mal eingestellt{ $proven ->
@@ -559,6 +560,18 @@ off-waste = { $count ->
        *[no] Die { $count } Teile, die abfallen
     }, je { $size }, sind Verschnitt.
 }
+off-mixed = Die { $count } Teile, die abfallen, je { $size }, aufteilen: { $shares }.
+share-part = { $count } × { $name }
+share-aside = { $count } für Schritt { $step }
+share-in-hand = { $count } für die Hand
+share-keep = { $large ->
+    [yes] { $count } als { $count ->
+        [one] Reststück
+       *[other] Reststücke
+    }
+   *[no] { $count } zu den Papierresten
+}
+share-waste = { $count } als Verschnitt
 stays-part = { $also ->
     [yes] { $total ->
         [one] Übrig bleibt noch einmal: { $name }.
@@ -569,7 +582,10 @@ stays-part = { $also ->
        *[other] , zusammen { $total }.
     }
 }
-stays-check = Nachmessen: es soll { $size } messen.
+stays-check = { $total ->
+    [one] Nachmessen: es soll { $size } messen.
+   *[other] Nachmessen: jedes soll { $size } messen.
+}
 stays-aside = Was übrig bleibt, { $size }, für Schritt { $step } beiseitelegen.
 stays-in-hand = { $size } bleiben in der Hand.
 stays-keep = { $large ->

@@ -328,6 +328,7 @@ alike-instead = Cut every sheet alike and it takes { $more ->
     [one] 1 step
    *[other] { $steps } steps
 } instead of { $othersteps }.
+alike-how = To have it so, ask for “sheets alike” in the description, and make this handout again.
 alike-chosen = Every sheet is cut alike, { $kits ->
     [one] for one kit
    *[other] for { $kits } kits
@@ -408,7 +409,7 @@ parts-summary = What is cut from { $paper }: letter, name, size, and how many.
 
 cutting-title = Cutting: { $paper }
 # Said once in a handout.
-cutting-mark = The mark is the place on the trimmer’s ruler where an edge is lined up.
+cutting-mark = The mark is the place on the trimmer’s ruler where an edge is lined up. What lies between that edge and the blade comes off; the other part stays.
 cutting-marks = { $marks ->
     [one] Set the mark once.
    *[other] Set the mark { $marks } times{ $proven ->
@@ -491,74 +492,47 @@ line-up = { $moves ->
    *[other] cut { $times } times, lining up each time.
 }
 # `mixed`: what comes off at this mark is of several sorts.
-off-part = { $mixed ->
-    [yes] { $count ->
-        [one] One of the parts that come off is the { $name }
-       *[other] { $count } of the parts that come off are the { $name }
-    }{ $total ->
+off-part = { $count ->
+    [one] The { $name } comes off{ $total ->
         [one] .
        *[other] , { $total } in all.
     }
-   *[no] { $count ->
-        [one] The { $name } comes off{ $total ->
-            [one] .
-           *[other] , { $total } in all.
-        }
-       *[other] Each time the { $name } comes off, { $total } in all.
-    }
+   *[other] Each time the { $name } comes off, { $total } in all.
 }
 off-aside = { $count ->
-    [one] Lay { $mixed ->
-        [yes] one of the parts that come off
-       *[no] what comes off
-    }, { $size }, aside for step { $step }.
-   *[other] Lay { $mixed ->
-        [yes] { $count } of the parts that come off
-       *[no] the { $count } parts that come off
-    }, { $size } each, aside for step { $step }.
+    [one] Lay what comes off, { $size }, aside for step { $step }.
+   *[other] Lay the { $count } parts that come off, { $size } each, aside for step { $step }.
 }
 off-in-hand = { $count ->
-    [one] Keep { $mixed ->
-        [yes] one of the parts that come off
-       *[no] what comes off
-    }, { $size }, in hand.
-   *[other] Keep { $mixed ->
-        [yes] { $count } of the parts that come off
-       *[no] the { $count } parts that come off
-    }, { $size } each, in hand.
+    [one] Keep what comes off, { $size }, in hand.
+   *[other] Keep the { $count } parts that come off, { $size } each, in hand.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Keep { $mixed ->
-            [yes] one of the parts that come off
-           *[no] what comes off
-        }, { $size }, as an offcut.
-       *[other] Keep { $mixed ->
-            [yes] { $count } of the parts that come off
-           *[no] the { $count } parts that come off
-        }, { $size } each, as offcuts.
+        [one] Keep what comes off, { $size }, as an offcut.
+       *[other] Keep the { $count } parts that come off, { $size } each, as offcuts.
     }
    *[no] { $count ->
-        [one] { $mixed ->
-            [yes] One of the parts that come off
-           *[no] What comes off
-        }, { $size }, goes to the scraps.
-       *[other] { $mixed ->
-            [yes] { $count } of the parts that come off
-           *[no] The { $count } parts that come off
-        }, { $size } each, go to the scraps.
+        [one] What comes off, { $size }, goes to the scraps.
+       *[other] The { $count } parts that come off, { $size } each, go to the scraps.
     }
 }
 off-waste = { $count ->
-    [one] { $mixed ->
-        [yes] One of the parts that come off
-       *[no] What comes off
-    }, { $size }, is waste.
-   *[other] { $mixed ->
-        [yes] { $count } of the parts that come off
-       *[no] The { $count } parts that come off
-    }, { $size } each, are waste.
+    [one] What comes off, { $size }, is waste.
+   *[other] The { $count } parts that come off, { $size } each, are waste.
 }
+off-mixed = Sort the { $count } parts that come off, { $size } each: { $shares }.
+share-part = { $count } × { $name }
+share-aside = { $count } for step { $step }
+share-in-hand = { $count } to keep in hand
+share-keep = { $large ->
+    [yes] { $count } to keep as { $count ->
+        [one] an offcut
+       *[other] offcuts
+    }
+   *[no] { $count } for the scraps
+}
+share-waste = { $count } as waste
 stays-part = { $also ->
     [yes] { $total ->
         [one] What stays is one more { $name }.
@@ -569,7 +543,10 @@ stays-part = { $also ->
        *[other] , { $total } in all.
     }
 }
-stays-check = Measure it: it should be { $size }.
+stays-check = { $total ->
+    [one] Measure it: it should be { $size }.
+   *[other] Measure them: each should be { $size }.
+}
 stays-aside = Lay what stays, { $size }, aside for step { $step }.
 stays-in-hand = { $size } stays in hand.
 stays-keep = { $large ->

@@ -332,6 +332,7 @@ alike-instead = Con todas las hojas cortadas igual hacen falta { $more ->
     [one] 1 paso
    *[other] { $steps } pasos
 } en lugar de { $othersteps }.
+alike-how = Para tenerlo así, se pide «sheets alike» en la descripción y se vuelve a hacer esta hoja.
 alike-chosen = Todas las hojas se cortan igual, { $kits ->
     [one] para un kit
    *[other] para { $kits } kits
@@ -410,7 +411,7 @@ parts-summary = Lo que se corta de { $paper }: letra, nombre, tamaño y cantidad
 ## Steps at the trimmer
 
 cutting-title = Corte: { $paper }
-cutting-mark = La marca es el lugar de la regla de la cizalla en el que se alinea un borde.
+cutting-mark = La marca es el lugar de la regla de la cizalla en el que se alinea un borde. Lo que está entre ese borde y la cuchilla se separa; la otra parte queda.
 cutting-marks = { $marks ->
     [one] La marca se ajusta una vez.
    *[other] La marca se ajusta { $marks } veces{ $proven ->
@@ -559,6 +560,18 @@ off-waste = { $count ->
        *[no] Las { $count } partes que se separan
     }, { $size } cada una, se desechan.
 }
+off-mixed = Repartir las { $count } partes que se separan, { $size } cada una: { $shares }.
+share-part = { $count } × { $name }
+share-aside = { $count } para el paso { $step }
+share-in-hand = { $count } para seguir en la mano
+share-keep = { $large ->
+    [yes] { $count } para guardar como { $count ->
+        [one] sobrante
+       *[other] sobrantes
+    }
+   *[no] { $count } para los retales
+}
+share-waste = { $count } para desechar
 stays-part = { $also ->
     [yes] { $total ->
         [one] Queda una vez más: { $name }.
@@ -569,7 +582,10 @@ stays-part = { $also ->
        *[other] , { $total } en total.
     }
 }
-stays-check = Medir: debe medir { $size }.
+stays-check = { $total ->
+    [one] Medir: debe medir { $size }.
+   *[other] Medir: cada una debe medir { $size }.
+}
 stays-aside = Apartar lo que queda, { $size }, para el paso { $step }.
 stays-in-hand = Queda en la mano: { $size }.
 stays-keep = { $large ->

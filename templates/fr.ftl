@@ -333,6 +333,7 @@ alike-instead = Toutes les feuilles coupées de la même façon, il faut { $more
     [one] 1 étape
    *[other] { $steps } étapes
 } au lieu de { $othersteps }.
+alike-how = Pour l’avoir ainsi, demander « sheets alike » dans la description et refaire cette fiche.
 alike-chosen = Toutes les feuilles sont coupées de la même façon, { $kits ->
     [one] pour un kit
    *[other] pour { $kits } kits
@@ -411,7 +412,7 @@ parts-summary = Ce qui est coupé dans { $paper } : lettre, nom, taille et nomb
 ## Steps at the trimmer
 
 cutting-title = Coupe : { $paper }
-cutting-mark = Le repère est l’endroit de la règle du massicot où un bord est aligné.
+cutting-mark = Le repère est l’endroit de la règle du massicot où un bord est aligné. Ce qui est entre ce bord et la lame se détache ; l’autre partie reste.
 cutting-marks = { $marks ->
     [one] Régler le repère une fois.
    *[other] Régler le repère { $marks } fois{ $proven ->
@@ -560,6 +561,18 @@ off-waste = { $count ->
        *[no] Les { $count } parties qui se détachent
     }, { $size } chacune, sont perdues.
 }
+off-mixed = Répartir les { $count } parties qui se détachent, { $size } chacune : { $shares }.
+share-part = { $count } × { $name }
+share-aside = { $count } pour l’étape { $step }
+share-in-hand = { $count } à garder en main
+share-keep = { $large ->
+    [yes] { $count } à garder comme { $count ->
+        [one] chute
+       *[other] chutes
+    }
+   *[no] { $count } pour les petites chutes
+}
+share-waste = { $count } à jeter
 stays-part = { $also ->
     [yes] { $total ->
         [one] Il reste encore une fois : { $name }.
@@ -570,7 +583,10 @@ stays-part = { $also ->
        *[other] , { $total } en tout.
     }
 }
-stays-check = Mesurer : il faut trouver { $size }.
+stays-check = { $total ->
+    [one] Mesurer : il faut trouver { $size }.
+   *[other] Mesurer chacune : il faut trouver { $size }.
+}
 stays-aside = Mettre de côté ce qui reste, { $size }, pour l’étape { $step }.
 stays-in-hand = { $size } restent en main.
 stays-keep = { $large ->

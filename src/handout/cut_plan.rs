@@ -142,14 +142,21 @@ fn every_sheet_alike(w: &Writer<'_>, it: Alike) -> Text {
     if it.alike.steps >= it.fewest.steps {
         return Text::new();
     }
-    w.tell(
+    let instead = w.tell(
         "alike-instead",
         &[
             ("more", more.into()),
             ("steps", it.alike.steps.into()),
             ("othersteps", it.fewest.steps.into()),
         ],
-    )
+    );
+    sentences([instead, w.tell("alike-how", &[])])
+}
+
+/// The way with fewer steps, where every sheet could be cut alike and is not.
+pub(super) fn alike_instead(w: &Writer<'_>, cut: &PaperCut) -> Option<Text> {
+    let alike = cut.alike.filter(|it| !it.chosen)?;
+    Some(every_sheet_alike(w, alike)).filter(|it| !it.is_empty())
 }
 
 /// Which pieces lie next to each other, or at a place, for the sake of the pattern.

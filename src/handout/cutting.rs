@@ -2,16 +2,18 @@
 //! off and what stays.
 
 use crate::document::{Block, Figure, Inline, ScaleWish, Section, Step, Text, Tone};
-use crate::geom::Size;
 use crate::handout::prepare::edge_along;
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Drawings, Wanted, of_blocks, sheets};
+use crate::handout::{Drawings, Wanted, cut_plan, of_blocks, sheets};
 use crate::plan::Act;
 use crate::plan::cut::{self, Becomes, Hand, PaperCut};
 use crate::project::{FaceId, ToolKind, Trimmer};
 
 /// The drawings of the first paper share this scale, those of the next the next.
 const STEPS: u32 = 10;
+
+/// With so many steps a way with fewer is pointed out again.
+const MANY_STEPS: usize = 12;
 
 /// Of more plans than this it is not said one by one what gets the difference.
 const MOST_SLACK: usize = 2;
@@ -38,10 +40,13 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
         let scale = ScaleWish::shared_by(scale_number(cut));
         intro.push(w.tell("cutting-scale", &[("scale", scale.into())]));
     }
-    let blocks = vec![
-        Block::Paragraph(Tone::Body, sentences(intro)),
-        Block::Steps(steps.collect()),
-    ];
+    let mut blocks = vec![Block::Paragraph(Tone::Body, sentences(intro))];
+    if schedule.steps.len() >= MANY_STEPS {
+        // Who looks at so many steps should know that there is a shorter way.
+        let shorter = cut_plan::alike_instead(w, cut);
+        blocks.extend(shorter.map(|text| Block::Paragraph(Tone::Body, text)));
+    }
+    blocks.push(Block::Steps(steps.collect()));
     let paper = w.user(&w.project.papers[cut.paper.0].name);
     let title = w.tell("cutting-title", &[("paper", paper.into())]);
     of_blocks(&format!("cutting-{}", cut.paper.0 + 1), title, blocks)
@@ -141,17 +146,7 @@ fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
         ("count", count(step.parts_in_hand()).into()),
     ];
     all.push(w.tell("line-up", &values));
-    let mixed = step.off.iter().any(|it| it.1 != step.off[0].1);
-    let mut done: Vec<(Size, Becomes)> = Vec::new();
-    for (rect, becomes) in &step.off {
-        let this = (rect.size, *becomes);
-        if done.contains(&this) {
-            continue;
-        }
-        let alike = step.off.iter().filter(|it| (it.0.size, it.1) == this).count();
-        all.push(comes_off(w, cut, at, this, (alike, mixed)));
-        done.push(this);
-    }
+    all.push(comes_off(w, cut, at));
     all.push(stays(w, cut, at));
     if step.hard_to_hold {
         all.push(w.tell("hard-to-hold", &[]));
@@ -239,55 +234,82 @@ fn edge(w: &Writer<'_>, cut: &PaperCut, step: &cut::Step) -> String {
     w.say("edge-by-length", &[("which", which.into()), ("length", length.into())])
 }
 
-/// What becomes of what comes off: so many alike, perhaps mixed with others.
-fn comes_off(
-    w: &Writer<'_>,
-    cut: &PaperCut,
-    at: usize,
-    off: (Size, Becomes),
-    (alike, mixed): (usize, bool),
-) -> Text {
+/// What becomes of what comes off; all of it is of one size.
+fn comes_off(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     let step = &cut.schedule.steps[at];
-    let total = count(step.parts_in_hand().saturating_mul(alike as u64));
-    let alike = count(alike as u64);
-    let size = w.words.size(off.0);
-    let mixed = if mixed { "yes" } else { "no" };
-    let values =
-        [("count", alike.into()), ("size", size.clone().into()), ("mixed", mixed.into())];
-    match off.1 {
+    let Some(&(rect, becomes)) = step.off.first() else { return Text::new() };
+    if step.off.iter().any(|it| it.1 != becomes) {
+        return sorted(w, cut, at);
+    }
+    let total = count(step.parts_in_hand().saturating_mul(step.off.len() as u64));
+    let mut values = vec![
+        ("count", count(step.off.len() as u64).into()),
+        ("size", w.words.size(rect.size).into()),
+    ];
+    match becomes {
         Becomes::Part(part) => {
             let Some(part) = cut.parts.get(part) else { return Text::new() };
-            let values = [
-                ("count", alike.into()),
-                ("total", total.into()),
-                ("name", w.part_named(part).into()),
-                ("mixed", mixed.into()),
-            ];
+            let name = w.part_named(part).into();
+            let values = [values.swap_remove(0), ("total", total.into()), ("name", name)];
             w.tell("off-part", &values)
         }
         Becomes::Aside(aside) => {
-            let step = used_in(cut, aside, at);
-            let values = [
-                ("count", alike.into()),
-                ("size", size.into()),
-                ("step", step.into()),
-                ("mixed", mixed.into()),
-            ];
+            values.push(("step", used_in(cut, aside, at).into()));
             w.tell("off-aside", &values)
         }
         Becomes::InHand => w.tell("off-in-hand", &values),
         Becomes::Keep => {
-            let large = if sheets::is_large(off.0) { "yes" } else { "no" };
-            let values = [
-                ("count", alike.into()),
-                ("size", size.into()),
-                ("large", large.into()),
-                ("mixed", mixed.into()),
-            ];
+            let large = if sheets::is_large(rect.size) { "yes" } else { "no" };
+            values.push(("large", large.into()));
             w.tell("off-keep", &values)
         }
         Becomes::Waste => w.tell("off-waste", &values),
     }
+}
+
+/// Parts that come off together and go different ways, each way with its number.
+fn sorted(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
+    let step = &cut.schedule.steps[at];
+    let number = |of: usize| {
+        count(step.parts_in_hand().saturating_mul(of.try_into().unwrap_or(u64::MAX)))
+    };
+    let size = step.off[0].0.size;
+    let mut ways: Vec<Becomes> = step.off.iter().map(|it| it.1).collect();
+    // Finished pieces first, then what is needed first.
+    ways.sort_by_key(|it| match *it {
+        Becomes::Aside(aside) => (Becomes::Aside(0), used_in(cut, aside, at)),
+        other => (other, 0),
+    });
+    ways.dedup();
+    let share = |way: &Becomes| {
+        let many = number(step.off.iter().filter(|it| it.1 == *way).count());
+        let mut values = vec![("count", many.into())];
+        let message = match *way {
+            Becomes::Part(part) => {
+                values.push(("name", w.part_named(cut.parts.get(part)?).into()));
+                "share-part"
+            }
+            Becomes::Aside(aside) => {
+                values.push(("step", used_in(cut, aside, at).into()));
+                "share-aside"
+            }
+            Becomes::InHand => "share-in-hand",
+            Becomes::Keep => {
+                let large = if sheets::is_large(size) { "yes" } else { "no" };
+                values.push(("large", large.into()));
+                "share-keep"
+            }
+            Becomes::Waste => "share-waste",
+        };
+        Some(w.tell(message, &values))
+    };
+    let shares = w.list(ways.iter().filter_map(share).collect());
+    let values = [
+        ("count", number(step.off.len()).into()),
+        ("size", w.words.size(size).into()),
+        ("shares", shares.into()),
+    ];
+    w.tell("off-mixed", &values)
 }
 
 /// What becomes of what stays.
@@ -308,7 +330,8 @@ fn stays(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
             ];
             let stays = w.tell("stays-part", &values);
             let check = if step.slack {
-                w.tell("stays-check", &[("size", size.into())])
+                let values = [("size", size.into()), ("total", total.into())];
+                w.tell("stays-check", &values)
             } else {
                 Text::new()
             };

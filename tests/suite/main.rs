@@ -53,6 +53,7 @@ mod plan_notes;
 mod post;
 mod random;
 mod readback;
+mod regions;
 mod sample;
 mod sample_pages;
 mod schedule;

@@ -156,7 +156,7 @@ pub static NEIGHBOURS_DIFFER_IN_NUMBER: Rule = error(
 pub static REGION_NOT_REACHED: Rule = error(
     "region-not-reached",
     "No plan was found in which a piece is cut at the place it asks for.",
-    "The sheets at hand don't do, or the trimmer's longest cut is too short to cut the piece free there.",
+    "The sheets at hand don't do, or the trimmer's longest cut is too short to cut the piece free there. Several pieces with places of their own are cut from one sheet only where straight cuts from edge to edge part them, else each from sheets of its own.",
     "sheet: 12 x 12 in … longest cut: 8 in … tower: {size: 2 x 2 in, region: {left: 5 in, top: 5 in}}",
     "longest cut: 12 in",
 );

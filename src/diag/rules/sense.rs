@@ -272,13 +272,13 @@ pub static REGION_OFF_THE_SHEET: Rule = error(
     "sheet: 8 x 8 in … tower: {size: 3 x 4 in, region: {left: 5 in, top: 1 in}}",
 );
 
-/// Two pieces of one paper each ask for a place on the sheet.
+/// Pieces that lie next to each other each ask for a place on the sheet.
 pub static REGION_ASKED_TWICE: Rule = error(
     "region-asked-twice",
-    "Two pieces of one paper each ask for a place on the sheet.",
-    "The sheet is cut out around one place. No method here promises two places on one sheet; describe the paper twice, or cut both as one piece and divide that with a late cut.",
-    "tower: {of: bay, region: {left: 1 in, top: 1 in}}\nboat: {of: bay, region: {left: 5 in, top: 1 in}}",
-    "tower: {of: bay, region: {left: 1 in, top: 1 in}}\nboat: {of: bay again, region: {left: 5 in, top: 1 in}}",
+    "Pieces that lie next to each other each ask for a place on the sheet.",
+    "They come off the sheet as one. Say the place of one of them; that of the others follows from it.",
+    "tower: {region: {left: 1 in, top: 1 in}}\nboat: {next to: {piece: tower, side: right}, region: {left: 5 in, top: 1 in}}",
+    "tower: {region: {left: 1 in, top: 1 in}}\nboat: {next to: {piece: tower, side: right}}",
 );
 
 /// A second pass of the punch leaves nothing of the label.

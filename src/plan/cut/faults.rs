@@ -2,6 +2,7 @@
 
 use crate::diag::{Diagnostic, rules};
 use crate::geom::{Length, Size, Unit};
+use crate::plan::cut::in_place::Missed;
 use crate::plan::cut::paper::trimmer;
 use crate::plan::cut::{KeptFault, Part, PartOf, ReplayFault, Turning};
 use crate::project::{Paper, Project, StockSheet, Trimmer};
@@ -79,32 +80,96 @@ pub(crate) fn not_enough(paper: &Paper) -> Diagnostic {
     .help("make fewer kits, or name a size of sheet that can be bought")
 }
 
-/// A part can't be cut free at its place on the sheet.
-pub(crate) fn not_in_its_place(name: &str, count: u32, site: Site) -> Diagnostic {
-    let message = format!(
-        "no plan was found that cuts {count} x `{name}`, each at its place on a sheet"
-    );
-    Diagnostic::new(&rules::REGION_NOT_REACHED, site, message)
-        .help("take a longer trimmer or more sheets, or leave `region` out")
+/// Parts can't be cut free at their places on the sheet: what it takes, and what there
+/// is.
+pub(crate) fn not_in_its_place(
+    project: &Project,
+    called: &[(String, Site)],
+    missed: Missed,
+) -> Diagnostic {
+    let names = at_their_places(called);
+    let one = called.len() == 1;
+    let take = if one { "takes" } else { "take" };
+    let (message, help) = match missed {
+        Missed::OffTheSheet => (
+            format!("{names} would reach beyond the edge of the sheet"),
+            "what lies next to a piece lies there with it: move the place",
+        ),
+        Missed::Cut(needs) => {
+            let longest = trimmer(project).longest_cut.unwrap_or_default();
+            let (needs, longest) = (needs.show(project.unit), longest.show(project.unit));
+            let message = format!(
+                "{names} {} a cut of {needs}; the trimmer's longest cut is {longest}",
+                if one { "needs" } else { "need" }
+            );
+            (message, "take a longer trimmer, or leave `region` out")
+        }
+        Missed::Sheets(needs, at_hand) => {
+            let message = format!(
+                "{names} {take} {}; {at_hand} {} at hand",
+                sheets(needs),
+                if at_hand == 1 { "is" } else { "are" }
+            );
+            let help = match called.len() {
+                0 | 1 => {
+                    "each sheet has the place once: take more sheets, or leave `region` out"
+                }
+                _ => {
+                    "each sheet has each place once: take more sheets, lay the places so that one straight cut parts them, or leave `region` out"
+                }
+            };
+            (message, help)
+        }
+        Missed::Rest(needs, at_hand) => {
+            let message = format!(
+                "{names} {take} {} of {at_hand} at hand, and what is left of them does not do for the other parts",
+                sheets(needs)
+            );
+            (
+                message,
+                "take more sheets, move the place towards a corner, or leave `region` out",
+            )
+        }
+    };
+    let (_, site) = called.first().cloned().unwrap_or_default();
+    let note = Diagnostic::new(&rules::REGION_NOT_REACHED, site, message).help(help);
+    let others = called.iter().skip(1);
+    others.fold(note, |note, (_, site)| note.label(*site, "the other place"))
 }
 
-/// A part at its place takes more sheets than it would anywhere else: so many, and
-/// so many. Perhaps only because each sheet has the place once.
+/// Parts at their places take more sheets than they would anywhere else: so many, and
+/// so many. Perhaps only because each sheet has a place once.
 pub(crate) fn takes_more_sheets(
-    name: &str,
-    site: Site,
+    called: &[(String, Site)],
     (takes, anywhere): (u32, u32),
     once_on_each: bool,
-) -> Diagnostic {
+) -> Option<Diagnostic> {
+    let (_, site) = called.first()?;
     let message = format!(
-        "with `{name}` at its place it takes {takes} sheets; lying anywhere, {anywhere} would do"
+        "with {} it takes {}; lying anywhere, {anywhere} would do",
+        at_their_places(called),
+        sheets(takes),
     );
-    Diagnostic::new(&rules::REGION_TAKES_MORE_SHEETS, site, message).help(
-        match once_on_each {
-            true => "each sheet has the place once; leave `region` out if any will do",
-            false => "move the place towards a corner, or leave `region` out",
-        },
-    )
+    let help = match (once_on_each, called.len()) {
+        (true, 1) => "each sheet has the place once; leave `region` out if any will do",
+        (true, _) => {
+            "each sheet has each place once, and those that no straight cut parts are not on one sheet; leave `region` out if any will do"
+        }
+        (false, _) => "move the place towards a corner, or leave `region` out",
+    };
+    let note = Diagnostic::new(&rules::REGION_TAKES_MORE_SHEETS, *site, message);
+    Some(note.help(help))
+}
+
+/// What is said of one part, or of several.
+fn at_their_places(called: &[(String, Site)]) -> String {
+    let names: Vec<String> = called.iter().map(|it| format!("`{}`", it.0)).collect();
+    let place = if called.len() == 1 { "its place" } else { "their places" };
+    format!("{} at {place}", names.join(" and "))
+}
+
+fn sheets(number: u32) -> String {
+    if number == 1 { "1 sheet".to_owned() } else { format!("{number} sheets") }
 }
 
 /// The parts of one kit don't lie on one sheet, so sheets can't be cut alike.

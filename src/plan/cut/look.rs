@@ -1,7 +1,7 @@
 //! What the search finds for the parts of a paper, with what is tied kept together.
 
 use crate::plan::cut::assign::{kinds, parts_in_patterns};
-use crate::plan::cut::in_place;
+use crate::plan::cut::in_place::{self, Missed};
 use crate::plan::cut::paper::{Bench, Known, enough, patterns_of};
 use crate::plan::cut::{Part, Pattern, solve};
 use crate::project::StockSheet;
@@ -18,6 +18,8 @@ pub(crate) struct Found {
     pub(crate) enough: bool,
     /// So many sheets would do if nothing asked for a place on the sheet.
     pub(crate) anywhere: Option<u32>,
+    /// Why what asks for a place does not get it.
+    pub(crate) missed: Option<Missed>,
 }
 
 /// Looks for the fewest sheets from which these parts can be cut.
@@ -28,8 +30,10 @@ pub(crate) fn look(
     budget: u64,
 ) -> Found {
     let whole = bench.ties.whole(parts);
-    if let Some(place) = bench.ties.place(parts).filter(|it| whole[it.part].count > 0) {
-        return in_place::look(bench, &whole, place, sheets, budget);
+    let mut places = bench.ties.places(parts);
+    places.retain(|it| whole[it.part].count > 0);
+    if !places.is_empty() {
+        return in_place::look(bench, &whole, &places, sheets, budget);
     }
     let merged = kinds(&whole);
     let problem = bench.problem(sheets, merged.kinds.clone(), budget);
@@ -42,5 +46,6 @@ pub(crate) fn look(
         too_large: too_large.flatten().copied().collect(),
         enough: enough(&problem, &solution),
         anywhere: None,
+        missed: None,
     }
 }

@@ -9,6 +9,7 @@ mod drawn;
 mod engine;
 mod faults;
 mod follow;
+mod frames;
 mod in_place;
 mod kept;
 mod look;

@@ -10,16 +10,18 @@ use crate::plan::cut::faults::{
 };
 use crate::plan::cut::follow::{follow, sheets_of};
 use crate::plan::cut::look::look;
-use crate::plan::cut::ties::Ties;
+use crate::plan::cut::select::tidy_with;
+use crate::plan::cut::ties::{Place, Ties};
 use crate::plan::cut::{
     Bound, How, Kept, Kind, Leaf, Limits, Offcut, PaperCut, Part, Pattern, Problem,
-    ReplayFault, Replayed, SheetKind, Solution, TIDY_BUDGET, Turning, Way, replay,
-    schedule, tidy,
+    ReplayFault, Replayed, SheetKind, Solution, TIDY_BUDGET, Tree, Turning, Way, replay,
+    schedule,
 };
 use crate::plan::uses::Kits;
 use crate::project::{
     PaperId, Project, Stock, StockSheet, ToolKind, Trimmer, TrimmerKind,
 };
+use crate::source::Site;
 
 /// How the cutting is to be planned.
 #[derive(Clone, Copy, Debug)]
@@ -108,25 +110,28 @@ pub(crate) fn cut_paper(
         }
         return None;
     }
-    let place = bench.ties.place(&bench.parts);
+    let places = bench.ties.places(&bench.parts);
+    let called = |it: &Place| {
+        let name = bench.ties.called(project, &bench.parts, it.part);
+        (name, it.site)
+    };
+    let called: Vec<(String, Site)> = places.iter().map(called).collect();
     if !found.enough {
-        notes.push(match place {
-            Some(place) if found.anywhere.is_some_and(|it| it > 0) => {
-                let name = bench.ties.called(project, &bench.parts, place.part);
-                let count = bench.ties.whole(&bench.parts)[place.part].count;
-                not_in_its_place(&name, count, place.site)
+        notes.push(match found.missed {
+            Some(missed) if found.anywhere.is_some_and(|it| it > 0) => {
+                not_in_its_place(project, &called, missed)
             }
             _ => not_enough(described),
         });
         return None;
     }
     let takes = sheets_of(&found.patterns);
-    if let (Some(place), Some(anywhere)) = (place, found.anywhere)
+    if let Some(anywhere) = found.anywhere
         && anywhere < takes
     {
-        let name = bench.ties.called(project, &bench.parts, place.part);
-        let once = found.patterns.iter().all(|it| holds(it, place.part));
-        notes.push(takes_more_sheets(&name, place.site, (takes, anywhere), once));
+        let any = |it: &Pattern| places.iter().any(|place| holds(it, place.part));
+        let once = found.patterns.iter().all(any);
+        notes.extend(takes_more_sheets(&called, (takes, anywhere), once));
     }
 
     // Choose the cuts that take the fewest marks, and put them in order.
@@ -212,7 +217,8 @@ impl Bench {
         let free: Vec<bool> =
             whole.iter().map(|part| part.turning == Turning::Free).collect();
         let budget = TIDY_BUDGET.min(self.budget);
-        let tidied = tidy(&patterns, &free, &self.trimmer, None, budget);
+        let apart = |tree: &Tree| self.ties.taken_apart(tree, &parts);
+        let tidied = tidy_with(&patterns, &free, &self.trimmer, apart, None, budget);
         for (pattern, tree) in patterns.iter_mut().zip(tidied.trees) {
             let tree = tree.without_useless_cuts();
             pattern.tree = self.ties.taken_apart(&tree, &parts);

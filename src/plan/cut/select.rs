@@ -47,7 +47,20 @@ pub fn tidy(
     stages: Option<u8>,
     budget: u64,
 ) -> Tidied {
-    let mut work = Work::new(patterns, free, trimmer, budget);
+    tidy_with(patterns, free, trimmer, Tree::clone, stages, budget)
+}
+
+/// The same where some parts are rows of others: `apart` is the tree with its rows cut
+/// up, and the marks of those cuts count too.
+pub(crate) fn tidy_with(
+    patterns: &[Pattern],
+    free: &[bool],
+    trimmer: &Trimmer,
+    apart: impl Fn(&Tree) -> Tree,
+    stages: Option<u8>,
+    budget: u64,
+) -> Tidied {
+    let mut work = Work::new(patterns, free, trimmer, &apart, budget);
     work.stages = stages;
     work.best.too_deep = work.too_deep(&work.patterns);
     let given = work.patterns.clone();
@@ -65,13 +78,21 @@ pub fn tidy(
         }
     }
     // Gains were measured by a narrow search; the full one has the last word.
-    let marks = |of: &[Pattern], spent: &mut u64| marks_needed(of, trimmer, spent);
+    let marks = |of: &[Pattern], spent: &mut u64| {
+        marks_needed(&cut_up(of, &apart), trimmer, spent)
+    };
     let (before, after) =
         (marks(&given, &mut work.spent), marks(&work.patterns, &mut work.spent));
     let deeper = work.too_deep(&work.patterns) > work.too_deep(&given);
     let chosen = if after <= before && !deeper { work.patterns } else { given };
     let trees = chosen.into_iter().map(|it| it.tree).collect();
     Tidied { trees, spent: work.spent }
+}
+
+/// Patterns with their trees as they are cut to the end.
+fn cut_up(patterns: &[Pattern], apart: &dyn Fn(&Tree) -> Tree) -> Vec<Pattern> {
+    let patterns = patterns.iter();
+    patterns.map(|it| Pattern { tree: apart(&it.tree), ..*it }).collect()
 }
 
 /// Cuts of a tree that come after more than so many runs in one direction; a last
@@ -95,6 +116,10 @@ fn cuts_beyond(tree: &Tree, most: u32) -> usize {
 
 struct Work<'a> {
     patterns: Vec<Pattern>,
+    /// The same cut to the end, which is what counts.
+    apart: Vec<Pattern>,
+    /// Cuts rows of parts up.
+    cut_up: &'a dyn Fn(&Tree) -> Tree,
     free: &'a [bool],
     trimmer: &'a Trimmer,
     stages: Option<u8>,
@@ -116,6 +141,7 @@ impl<'a> Work<'a> {
         patterns: &[Pattern],
         free: &'a [bool],
         trimmer: &'a Trimmer,
+        cut_up: &'a dyn Fn(&Tree) -> Tree,
         budget: u64,
     ) -> Self {
         // Waste gathered on each plate is a gain that costs nothing.
@@ -124,10 +150,12 @@ impl<'a> Work<'a> {
             Pattern { tree, ..it.clone() }
         });
         let patterns: Vec<Pattern> = gathered.collect();
+        let apart = self::cut_up(&patterns, cut_up);
         let mut spent = 0;
-        let best = effort(&patterns, trimmer, None, &mut spent)
+        let best = effort(&apart, trimmer, None, &mut spent)
             .expect("without a limit there is an answer");
-        Self { patterns, free, trimmer, stages: None, best, budget, spent }
+        let stages = None;
+        Self { patterns, apart, cut_up, free, trimmer, stages, best, budget, spent }
     }
 
     /// Cuts that lie deeper than the stages allow.
@@ -157,20 +185,22 @@ impl<'a> Work<'a> {
                 let sheet = self.patterns[pattern].sheet;
                 // Once more through the plates, to gather the waste.
                 let tree = Flat::new(&tree, sheet).tree(None);
-                let old = std::mem::replace(&mut self.patterns[pattern].tree, tree);
+                let cut_up = (self.cut_up)(&tree);
+                let swap = |it: &mut Pattern, tree| std::mem::replace(&mut it.tree, tree);
+                let old = swap(&mut self.patterns[pattern], tree);
+                let old_cut_up = swap(&mut self.apart[pattern], cut_up);
                 let too_deep = self.too_deep(&self.patterns);
-                let found = effort(
-                    &self.patterns,
-                    self.trimmer,
-                    Some(self.best),
-                    &mut self.spent,
-                );
+                let found =
+                    effort(&self.apart, self.trimmer, Some(self.best), &mut self.spent);
                 match found.map(|found| found.of_depth(too_deep)) {
                     Some(found) if found < self.best => {
                         self.best = found;
                         better = Some(());
                     }
-                    _ => self.patterns[pattern].tree = old,
+                    _ => {
+                        self.patterns[pattern].tree = old;
+                        self.apart[pattern].tree = old_cut_up;
+                    }
                 }
             }
             if better.is_some() {

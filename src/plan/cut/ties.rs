@@ -137,9 +137,20 @@ impl Ties {
         names.join("` and `")
     }
 
-    /// The part or row that lies at one place of the sheet, if there is one.
-    pub(crate) fn place(&self, parts: &[Part]) -> Option<Place> {
-        let (part, region) = *self.regions.first()?;
+    /// The parts and rows that lie at places of their own on the sheet.
+    pub(crate) fn places(&self, parts: &[Part]) -> Vec<Place> {
+        let mut places: Vec<Place> = Vec::new();
+        for (part, region) in &self.regions {
+            let place = self.place(parts, *part, *region);
+            // That a row is asked for at two places was seen when it was read.
+            if !places.iter().any(|it| it.part == place.part) {
+                places.push(place);
+            }
+        }
+        places
+    }
+
+    fn place(&self, parts: &[Part], part: usize, region: Region) -> Place {
         let mut corner = (region.left, region.top);
         let (mut index, mut size) = (part, parts[part].size);
         for (at, row) in self.rows.iter().enumerate() {
@@ -157,7 +168,7 @@ impl Ties {
             (index, size) = (self.n_parts + at, row.size);
         }
         let rect = Rect::new(corner.0, corner.1, size);
-        Some(Place { part: index, rect, site: region.site })
+        Place { part: index, rect, site: region.site }
     }
 
     /// The tree with every row taken apart into its parts.

@@ -55,9 +55,9 @@ pub(crate) const fn between(side: Side) -> Axis {
 
 /// Checks that neighbours can lie next to each other, and places are on the sheet.
 pub(crate) fn check(desk: &mut Desk<'_>, draft: &Draft) {
-    neighbours_fit(desk, draft);
+    let row = neighbours_fit(desk, draft);
     places_are_on_the_sheet(desk, draft);
-    one_place_on_a_sheet(desk, draft);
+    one_place_for_a_row(desk, draft, &row);
 }
 
 /// Pieces with their neighbours, by index.
@@ -69,7 +69,8 @@ fn neighbours(draft: &Draft) -> impl Iterator<Item = (usize, &Piece, NextTo)> {
     })
 }
 
-fn neighbours_fit(desk: &mut Desk<'_>, draft: &Draft) {
+/// Says for each piece which row it belongs to, by the index of one of its pieces.
+fn neighbours_fit(desk: &mut Desk<'_>, draft: &Draft) -> Vec<usize> {
     // What lies before and after each piece, with the way the cut between runs.
     let mut taken: Vec<[Option<NextTo>; 2]> = vec![[None; 2]; draft.pieces.len()];
     let mut way: Vec<Option<NextTo>> = vec![None; draft.pieces.len()];
@@ -154,6 +155,7 @@ fn neighbours_fit(desk: &mut Desk<'_>, draft: &Draft) {
         let (gone, stays) = (row[index], row[next.piece.0]);
         row.iter_mut().filter(|it| **it == gone).for_each(|it| *it = stays);
     }
+    row
 }
 
 fn places_are_on_the_sheet(desk: &mut Desk<'_>, draft: &Draft) {
@@ -195,18 +197,21 @@ fn places_are_on_the_sheet(desk: &mut Desk<'_>, draft: &Draft) {
     }
 }
 
-/// A sheet is cut out around one place; two can't be promised.
-fn one_place_on_a_sheet(desk: &mut Desk<'_>, draft: &Draft) {
-    let mut first: Vec<Option<&Piece>> = vec![None; draft.papers.len()];
-    for piece in draft.pieces.iter().flatten() {
-        let Some(region) = piece.region else { continue };
-        let Some(row) = first.get_mut(piece.of.0) else { continue };
-        let Some(other) = *row else {
-            *row = Some(piece);
+/// Pieces that lie next to each other come off the sheet as one, which has one place.
+fn one_place_for_a_row(desk: &mut Desk<'_>, draft: &Draft, row: &[usize]) {
+    let mut first: Vec<Option<&Piece>> = vec![None; draft.pieces.len()];
+    for (piece, &row) in draft.pieces.iter().zip(row) {
+        let Some((piece, region)) =
+            piece.as_ref().and_then(|it| it.region.map(|region| (it, region)))
+        else {
+            continue;
+        };
+        let Some(other) = first[row] else {
+            first[row] = Some(piece);
             continue;
         };
         let message = format!(
-            "{} asks for a place on its sheet, and so does {}",
+            "{} asks for a place on its sheet, and so does {}, which lies next to it",
             quote(&piece.name.words),
             quote(&other.name.words)
         );
@@ -214,9 +219,7 @@ fn one_place_on_a_sheet(desk: &mut Desk<'_>, draft: &Draft) {
         desk.note(
             Diagnostic::new(&rules::REGION_ASKED_TWICE, region.site, message)
                 .label(site, "first here")
-                .help(
-                    "describe the paper a second time under another name for one of them",
-                ),
+                .help("say the place of one of them; the other lies where it lies"),
         );
     }
 }

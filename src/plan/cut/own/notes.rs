@@ -160,7 +160,13 @@ impl Notes<'_> {
         );
         let note = Diagnostic::new(&rules::OWN_PIECE_OTHER_SIZE, site, message)
             .label(part.site, "the size of the piece");
-        self.all.push(note);
+        // Of several alike it is said once.
+        let said = |it: &Diagnostic| {
+            it.site.start == note.site.start && it.message == note.message
+        };
+        if !self.all.iter().any(said) {
+            self.all.push(note);
+        }
     }
 
     pub(super) fn missing(&mut self, part: &Part, makes: u32, site: Site) {
