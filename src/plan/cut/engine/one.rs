@@ -68,7 +68,7 @@ pub(super) fn solve(job: &Job, meter: &mut Meter) -> Found {
         return found;
     }
     if !search.proven() && search.bound.sheets == 1 {
-        search.shake(SHAKE / 16, meter);
+        search.shake(SHORT_SHAKE, meter);
     }
     if !search.proven() && search.bound.sheets == 1 {
         search.one_sheet(meter);
@@ -113,6 +113,7 @@ const SMALL: u64 = 2_000_000;
 /// Steps for looking at all smaller kits where the turns are limited.
 const FEW_TURNS: u64 = 20_000_000;
 /// Steps for taking parts of all sheets out and in.
+const SHORT_SHAKE: u64 = 500_000;
 const SHAKE: u64 = 8_000_000;
 /// Steps for the largest offcut: for looking at smaller kits with little waste, then
 /// for building up all parts with it, in two turns.
