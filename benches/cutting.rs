@@ -122,8 +122,20 @@ fn run_time() -> Option<u64> {
     text.split(' ').next()?.parse().ok()
 }
 
-/// Milliseconds that a call takes, of processor time if known.
-fn timed<T>(call: impl FnOnce() -> T) -> (T, f64) {
+/// Milliseconds that a call takes, of processor time if known. Of a short one the
+/// quickest of five runs counts: a shared machine interrupts now and then.
+fn timed<T>(call: impl Fn() -> T) -> (T, f64) {
+    let (result, mut time) = timed_once(&call);
+    for _ in 0..4 {
+        if 40.0 < time {
+            break;
+        }
+        time = time.min(timed_once(&call).1);
+    }
+    (result, time)
+}
+
+fn timed_once<T>(call: impl FnOnce() -> T) -> (T, f64) {
     let (start, before) = (Instant::now(), run_time());
     let result = call();
     let elapsed = start.elapsed().as_secs_f64() * 1000.0;
@@ -335,7 +347,7 @@ fn cut_ups(rounds: u32) {
     let mut dice = Dice(0xFEDC_BA98_7654_3211);
     let mut refused = 0;
     let mut missed = 0;
-    for _ in 0..rounds {
+    for round in 0..rounds {
         let pieces = 3 + usize::from(dice.roll(22));
         let mut problem = problem((1, 1), &[]);
         problem.sheets[0].size = Size::new(Length::inch(12, 1), Length::inch(12, 1));
@@ -344,6 +356,9 @@ fn cut_ups(rounds: u32) {
         let sheets: u32 = solution.patterns.iter().map(|it| it.2).sum();
         refused += u32::from(1 < solution.bound.sheets);
         missed += u32::from(1 < sheets);
+        if (round + 1) % 500 == 0 {
+            println!("  {} so far: {refused} refused, {missed} not found", round + 1);
+        }
     }
     println!(
         "{rounds} sets cut from one sheet: {refused} said not to fit, {missed} not found"

@@ -30,6 +30,9 @@ pub(super) struct Board {
     pub(super) wanted: Vec<u32>,
     /// The longest cut, in 1/14400 mm.
     pub(super) longest: i64,
+    /// The most runs of cuts in one direction from the sheet to a part, if they are
+    /// limited; at least 2.
+    pub(super) stages: Option<u8>,
 }
 
 /// A way in which a part can lie on a sheet.
@@ -103,6 +106,7 @@ impl Board {
             lies: real.iter().map(|it| it.iter().map(lie).collect()).collect(),
             wanted: wanted.to_vec(),
             longest,
+            stages: limits.stages.map(|it| it.max(2)),
         }
     }
 

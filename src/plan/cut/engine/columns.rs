@@ -9,8 +9,9 @@
 //! small problem of its own.
 
 use crate::plan::cut::engine::board::Board;
-use crate::plan::cut::engine::dp;
+use crate::plan::cut::engine::dp::{self, Table, Valued};
 use crate::plan::cut::engine::knapsack;
+use crate::plan::cut::engine::layered::Layered;
 use crate::plan::cut::engine::meter::Meter;
 use crate::plan::cut::engine::raster::Raster;
 use crate::plan::cut::engine::simplex::Master;
@@ -67,20 +68,20 @@ pub(super) fn relax(
         let pivots = master.improve();
         let weights = whole_weights(board, &master.weights());
         let parts = dp::valued(&board.lies, &weights.0);
-        let table = dp::inside(raster, &parts, board.reach());
-        if !meter.spend(table.work + u64::from(pivots) * (n * n) as u64 / 64 + 1) {
+        let best = Best::new(board, raster, &parts);
+        if !meter.spend(best.work() + u64::from(pivots) * (n * n) as u64 / 64 + 1) {
             break;
         }
-        let best = i64::from(table.get(raster.x.len() - 1, raster.y.len() - 1));
-        bound = bound.max(farley(&board.wanted, &weights.0, best));
-        if enough <= bound || best <= weights.1 + (weights.1 >> 18) {
+        let most = best.value();
+        bound = bound.max(farley(&board.wanted, &weights.0, most));
+        if enough <= bound || most <= weights.1 + (weights.1 >> 18) {
             break;
         }
-        let holds = dp::filling(raster, &parts, &table, board.reach(), n);
+        let (sheet, holds) = best.draw(board);
         if master.ways.contains(&holds) {
             break;
         }
-        ways.push(knapsack::draw_inside(board, raster, &parts, &table));
+        ways.push(sheet);
         master.add(holds);
     }
     let uses = master.uses();
@@ -310,18 +311,18 @@ fn relax_part(
             all[kind] = weight;
         }
         let parts = dp::valued(&board.lies, &all);
-        let table = dp::inside(raster, &parts, board.reach());
-        if !meter.spend(table.work + 1) {
-            return None;
-        }
-        let best = i64::from(table.get(raster.x.len() - 1, raster.y.len() - 1));
-        bound = bound.max(farley(&small.wanted, &weights, best));
-        if best <= sheet + (sheet >> 18) {
-            break;
-        }
         let mut limited = board.clone();
         limited.wanted = left.to_vec();
-        let drawn = knapsack::draw_inside(&limited, raster, &parts, &table);
+        let best = Best::new(&limited, raster, &parts);
+        if !meter.spend(best.work() + 1) {
+            return None;
+        }
+        let most = best.value();
+        bound = bound.max(farley(&small.wanted, &weights, most));
+        if most <= sheet + (sheet >> 18) {
+            break;
+        }
+        let drawn = best.draw(&limited).0;
         let holds = pick(&drawn.holds);
         if master.ways.contains(&holds) {
             break;
@@ -331,6 +332,51 @@ fn relax_part(
     }
     let uses = master.uses();
     Some(Relaxed { ways, uses, bound })
+}
+
+/// A sheet of the most value, whatever the counts: with any number of turns of the
+/// paper, or with few.
+enum Best<'a> {
+    Any { raster: &'a Raster, parts: &'a [Valued], table: Table, reach: (i64, i64) },
+    Few(Layered<'a>),
+}
+
+impl<'a> Best<'a> {
+    fn new(board: &'a Board, raster: &'a Raster, parts: &'a [Valued]) -> Self {
+        if let Some(stages) = board.stages {
+            return Self::Few(Layered::new(board, raster, parts, stages));
+        }
+        let reach = board.reach();
+        Self::Any { raster, parts, table: dp::inside(raster, parts, reach), reach }
+    }
+
+    fn work(&self) -> u64 {
+        match self {
+            Self::Any { table, .. } => table.work,
+            Self::Few(layered) => layered.work,
+        }
+    }
+
+    fn value(&self) -> i64 {
+        match self {
+            Self::Any { raster, table, .. } => {
+                i64::from(table.get(raster.x.len() - 1, raster.y.len() - 1))
+            }
+            Self::Few(layered) => layered.best(),
+        }
+    }
+
+    /// The sheet with no more of a kind than wanted, and all that it would hold.
+    fn draw(&self, board: &Board) -> (Sheet, Vec<u32>) {
+        match self {
+            Self::Any { raster, parts, table, reach } => {
+                let kinds = board.wanted.len();
+                let holds = dp::filling(raster, parts, table, *reach, kinds);
+                (knapsack::draw_inside(board, raster, parts, table), holds)
+            }
+            Self::Few(layered) => layered.draw(),
+        }
+    }
 }
 
 #[cfg(test)]

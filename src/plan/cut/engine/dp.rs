@@ -90,6 +90,55 @@ pub(super) fn inside(raster: &Raster, parts: &[Valued], reach: (i64, i64)) -> Ta
     table
 }
 
+/// The most value of one part in each rectangle.
+pub(super) fn single(raster: &Raster, parts: &[Valued]) -> Table {
+    let mut table = Table::new(raster);
+    let (x, y) = (&raster.x, &raster.y);
+    for (lie, _, value) in parts {
+        let cell = x.floor(lie.width) * table.row + y.floor(lie.height);
+        table.cells[cell] = table.cells[cell].max(*value);
+    }
+    for i in 0..x.len() {
+        let (before, rest) = table.cells.split_at_mut(i * table.row);
+        let row = &mut rest[..table.row];
+        if 0 < i {
+            at_least(row, &before[(i - 1) * y.len()..]);
+        }
+        rise(row);
+    }
+    table.work = raster.cells() as u64 / 64;
+    table
+}
+
+/// The most value in each rectangle if it is only cut in one direction, into what
+/// another table holds.
+pub(super) fn row_of(raster: &Raster, single: &Table, axis: Axis) -> Table {
+    let mut table = single.clone();
+    let (x, y) = (&raster.x, &raster.y);
+    let (mut joins, mut looks) = (0, 0);
+    let mut useful: Vec<usize> = Vec::new();
+    for i in 1..x.len() {
+        let (before, rest) = table.cells.split_at_mut(i * table.row);
+        let row = &mut rest[..table.row];
+        let earlier = |x: usize| &before[x * y.len()..(x + 1) * y.len()];
+        if axis == Axis::Level {
+            looks += convolve(row, y);
+            continue;
+        }
+        at_least(row, earlier(i - 1));
+        for &a in useful.iter().take_while(|&&a| x.at[a] * 2 <= x.at[i]) {
+            join(row, earlier(a), earlier(x.floor(x.at[i] - x.at[a])));
+            joins += 1;
+        }
+        if row.iter().zip(earlier(i - 1)).any(|(new, old)| old < new) {
+            useful.push(i);
+        }
+    }
+    table.work =
+        joins * (y.len() as u64 / 64 + 1) + looks / 32 + raster.cells() as u64 / 64;
+    table
+}
+
 /// The most value around a finished rectangle, with any number of each part.
 pub(super) fn outside(raster: &Raster, inside: &Table) -> Table {
     let mut table = Table::new(raster);

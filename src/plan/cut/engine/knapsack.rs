@@ -119,10 +119,12 @@ pub(super) fn best(
     let mut most = beat;
     let worth = filling.worth(&counts);
     if most < worth {
-        most = worth;
         let parts = dp::valued(&board.lies, &plain.reduced);
         let sheet = draw_inside(board, raster, &parts, &plain.inside);
-        drawn = Some(Drawn { value: worth, sheet });
+        if sheet.keeps_to(board) {
+            most = worth;
+            drawn = Some(Drawn { value: worth, sheet });
+        }
     }
     if plain.bound <= most {
         return Some(Found { drawn, bound: most });

@@ -1,6 +1,8 @@
 //! A tree of cuts while the search still works on it.
 
 use crate::geom::{Axis, Length};
+use crate::plan::cut::engine::board::Board;
+use crate::plan::cut::engine::ways;
 use crate::plan::cut::{Leaf, Tree};
 
 /// So many parts side by side are cut off one after the other; more are halved
@@ -52,6 +54,14 @@ impl Sheet {
             self.root = root;
         }
         self
+    }
+
+    /// Whether the paper is turned no more often than the limits allow.
+    pub(super) fn keeps_to(&self, board: &Board) -> bool {
+        board.stages.is_none_or(|most| {
+            let tree = self.sketch.tree(self.root, board.real(), i64::MAX);
+            ways::turns(&tree) <= u32::from(most)
+        })
     }
 
     /// The sheet with no more of each kind than `most`: what is more becomes
@@ -122,14 +132,16 @@ impl Sketch {
         lies: (i64, i64),
         level_first: bool,
     ) {
+        let axes = if level_first || lies.0 == size.0 {
+            [Axis::Level, Axis::Upright]
+        } else {
+            [Axis::Upright, Axis::Level]
+        };
         let mut leaf = leaf;
-        for axis in [Axis::Level, Axis::Upright, Axis::Level] {
+        for axis in axes {
             leaf = match axis {
-                Axis::Level if level_first || lies.0 == size.0 => {
-                    self.cut(leaf, axis, lies.1, size.1).0
-                }
                 Axis::Upright => self.cut(leaf, axis, lies.0, size.0).0,
-                Axis::Level => leaf,
+                Axis::Level => self.cut(leaf, axis, lies.1, size.1).0,
             };
         }
         self.nodes[leaf] = Node::Part(part.0, part.1);

@@ -55,15 +55,30 @@ impl<P: Packed> Search<'_, P> {
                     let at = self.raster.x.at[first.x as usize] * unit.0;
                     let (left, right) = sketch.cut(leaf, axis, at, size.0);
                     open.push((one, (at, size.1), left));
-                    let right = right.expect("both builds take room");
-                    open.push((other, (size.0 - at, size.1), right));
+                    let mut right = right.expect("both builds take room");
+                    let mut rest = size.0 - at;
+                    if self.board.stages.is_some() {
+                        // Trimmed in the same run, so that nothing is turned for it.
+                        let needed = self.builds[other as usize].x as usize;
+                        let needed = self.raster.x.at[needed] * unit.0;
+                        right = sketch.cut(right, axis, needed, rest).0;
+                        rest = needed;
+                    }
+                    open.push((other, (rest, size.1), right));
                 }
                 Axis::Level => {
                     let at = self.raster.y.at[first.y as usize] * unit.1;
                     let (top, bottom) = sketch.cut(leaf, axis, at, size.1);
                     open.push((one, (size.0, at), top));
-                    let bottom = bottom.expect("both builds take room");
-                    open.push((other, (size.0, size.1 - at), bottom));
+                    let mut bottom = bottom.expect("both builds take room");
+                    let mut rest = size.1 - at;
+                    if self.board.stages.is_some() {
+                        let needed = self.builds[other as usize].y as usize;
+                        let needed = self.raster.y.at[needed] * unit.1;
+                        bottom = sketch.cut(bottom, axis, needed, rest).0;
+                        rest = needed;
+                    }
+                    open.push((other, (size.0, rest), bottom));
                 }
             }
         }

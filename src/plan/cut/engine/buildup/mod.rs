@@ -66,6 +66,9 @@ struct Build<P> {
     value: i32,
     reduced: i32,
     how: How,
+    /// Runs of cuts down to the parts if upright cuts come next, and if level ones do.
+    /// Nothing if they are not limited.
+    runs: (u8, u8),
     /// The next build with the same mark in the table of counts.
     next: u32,
 }
@@ -166,6 +169,7 @@ impl<'a, P: Packed> Search<'a, P> {
                     value: search.bounds.values[kind],
                     reduced: search.bounds.reduced[kind],
                     how: How::Part(small(kind), small(index)),
+                    runs: if board.stages.is_some() { (1, 1) } else { (0, 0) },
                     next: NONE,
                 };
                 search.add(build);
@@ -224,8 +228,9 @@ impl<'a, P: Packed> Search<'a, P> {
             }
         }
         for (x, y, how) in made {
-            let How::Join(_, _, other) = how else { continue };
+            let How::Join(axis, _, other) = how else { continue };
             let other = &self.builds[other as usize];
+            let Some(runs) = self.runs(axis, build.runs, other.runs) else { continue };
             self.add(Build {
                 counts: build.counts.plus(other.counts),
                 x: small(x),
@@ -233,10 +238,26 @@ impl<'a, P: Packed> Search<'a, P> {
                 value: build.value + other.value,
                 reduced: build.reduced + other.reduced,
                 how,
+                runs,
                 next: NONE,
             });
         }
         looks / 4 + 1
+    }
+
+    /// The runs of cuts down to the parts of two builds that are joined, unless they are
+    /// too many. Where cuts of the other direction come next, the join is a run more.
+    fn runs(&self, axis: Axis, one: (u8, u8), other: (u8, u8)) -> Option<(u8, u8)> {
+        let Some(most) = self.board.stages else { return Some((0, 0)) };
+        let runs = match axis {
+            Axis::Upright => one.0.max(other.0),
+            Axis::Level => one.1.max(other.1),
+        };
+        let turned = runs.saturating_add(1);
+        (runs <= most).then_some(match axis {
+            Axis::Upright => (runs, turned),
+            Axis::Level => (turned, runs),
+        })
     }
 
     /// Names the members of a group that can be joined into a box and leave the
@@ -316,7 +337,12 @@ impl<'a, P: Packed> Search<'a, P> {
         let mut same = self.table[mark];
         while same != NONE {
             let known = &self.builds[same as usize];
-            if known.counts == build.counts && known.x <= build.x && known.y <= build.y {
+            if known.counts == build.counts
+                && known.x <= build.x
+                && known.y <= build.y
+                && known.runs.0 <= build.runs.0
+                && known.runs.1 <= build.runs.1
+            {
                 return;
             }
             same = known.next;
