@@ -49,7 +49,7 @@ labels-named = étiquettes { $words }
 strip-for-label = bande pour { $label }
 mat-of-label = mat pour { $label }
 base-named = base { $name }
-several = { $count } × { $item }
+several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
     [one] la base { $name }
    *[other] les { $count } bases { $name }
@@ -325,7 +325,7 @@ plan-lies = { $directed ->
    *[no] La face «{ "\u00A0" }{ $face }{ "\u00A0" }» est dessus.
 }
 plan-upright = La flèche montre le sens du motif.
-plan-alt-part = { $count } × { $name }, { $size }
+plan-alt-part = { $count }{ "\u00A0" }×{ "\u00A0" }{ $name }, { $size }
 plan-alt = Une feuille de { $size } divisée par { $cuts ->
     [one] 1 coupe
    *[other] { $cuts } coupes
