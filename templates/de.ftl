@@ -52,7 +52,7 @@ strip-for-labels = Streifen für { $count } Etiketten
 strip-for-mats = Streifen für { $count } Mattungen
 mat-of-label = Mattung für { $label }
 base-named = Grundkarte { $name }
-several = { $count } × { $item }
+several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
     [one] die Grundkarte { $name }
    *[other] die { $count } Grundkarten { $name }
@@ -395,7 +395,7 @@ plan-lies = { $directed ->
    *[no] Die Seite „{ $face }“ liegt oben.
 }
 plan-upright = Der Pfeil zeigt, wie das Muster steht.
-plan-alt-part = { $count } × { $name }, { $size }
+plan-alt-part = { $count }{ "\u00A0" }×{ "\u00A0" }{ $name }, { $size }
 plan-alt = Ein Bogen von { $size }, durch { $cuts ->
     [one] 1 Schnitt
    *[other] { $cuts } Schnitte

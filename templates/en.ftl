@@ -55,7 +55,7 @@ strip-for-mats = strip for { $count } mats
 mat-of-label = mat for the { $label }
 base-named = { $name } base
 # A thing that is needed several times.
-several = { $count } × { $item }
+several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
     [one] the { $name } base
    *[other] the { $count } { $name } bases
@@ -392,7 +392,7 @@ plan-lies = { $directed ->
    *[no] The { $face } side lies up.
 }
 plan-upright = The arrow shows which way the pattern stands.
-plan-alt-part = { $count } × { $name }, { $size }
+plan-alt-part = { $count }{ "\u00A0" }×{ "\u00A0" }{ $name }, { $size }
 plan-alt = A sheet of { $size } divided by { $cuts ->
     [one] 1 cut
    *[other] { $cuts } cuts
@@ -440,7 +440,7 @@ slack-part = { $all ->
     }
    *[no] { $count ->
         [one] one { $name }
-       *[other] { $count } × { $name }
+       *[other] { $count }{ "\u00A0" }×{ "\u00A0" }{ $name }
     }
 }
 cutting-scale = Drawings: { $scale }.
@@ -1041,7 +1041,7 @@ host-bags = { $bags ->
        *[other] , { $spares } of them spare.
     }
 }
-host-shared = { $count } × { $tool }: one for { $people } people.
+host-shared = { $count }{ "\u00A0" }×{ "\u00A0" }{ $tool }: one for { $people } people.
 host-places = { $people ->
     [one] Lay out a bag and a handout.
    *[other] Lay a bag and a handout at each of { $people } places.

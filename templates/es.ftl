@@ -52,7 +52,7 @@ strip-for-labels = tira para { $count } etiquetas
 strip-for-mats = tira para { $count } fondos
 mat-of-label = fondo para { $label }
 base-named = base { $name }
-several = { $count } × { $item }
+several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
     [one] la base { $name }
    *[other] las { $count } bases { $name }
@@ -395,7 +395,7 @@ plan-lies = { $directed ->
    *[no] La cara «{ $face }» queda arriba.
 }
 plan-upright = La flecha muestra el sentido del estampado.
-plan-alt-part = { $count } × { $name }, { $size }
+plan-alt-part = { $count }{ "\u00A0" }×{ "\u00A0" }{ $name }, { $size }
 plan-alt = Una hoja de { $size } dividida con { $cuts ->
     [one] 1 corte
    *[other] { $cuts } cortes

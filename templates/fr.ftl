@@ -53,7 +53,7 @@ strip-for-labels = bande pour { $count } étiquettes
 strip-for-mats = bande pour { $count } mats
 mat-of-label = mat pour { $label }
 base-named = base { $name }
-several = { $count } × { $item }
+several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
     [one] la base { $name }
    *[other] les { $count } bases { $name }
@@ -396,7 +396,7 @@ plan-lies = { $directed ->
    *[no] La face «{ "\u00A0" }{ $face }{ "\u00A0" }» est dessus.
 }
 plan-upright = La flèche montre le sens du motif.
-plan-alt-part = { $count } × { $name }, { $size }
+plan-alt-part = { $count }{ "\u00A0" }×{ "\u00A0" }{ $name }, { $size }
 plan-alt = Une feuille de { $size } divisée par { $cuts ->
     [one] 1 coupe
    *[other] { $cuts } coupes

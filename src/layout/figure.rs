@@ -282,17 +282,25 @@ impl Setter<'_> {
         let (left, width) = frame.wide;
         let mut slabs = Vec::new();
         let gutter = self.theme.gutter;
-        for row in rows(drawn, width, 0.5 * gutter) {
+        let rows = rows(drawn, width, 0.5 * gutter);
+        let widths: Vec<Vec<f64>> =
+            rows.iter().map(|row| row.iter().map(|it| it.width).collect()).collect();
+        let lanes = lanes(&widths, width - 0.5 * gutter * (most(&widths) - 1.0));
+        for (row, own) in rows.into_iter().zip(widths) {
             let picture = row.iter().map(|it| it.picture).fold(0.0, f64::max);
-            let taken: f64 = row.iter().map(|it| it.width).sum();
-            let free = (width - taken) / (row.len() as f64 - 1.0).max(1.0);
+            let (lanes, count) = match &lanes {
+                Some(lanes) => (lanes, lanes.len() as f64),
+                None => (&own, own.len() as f64),
+            };
+            let taken: f64 = lanes.iter().sum();
+            let free = (width - taken) / (count - 1.0).max(1.0);
             let gap = free.clamp(gutter * 0.5, 2.5 * gutter);
-            let inside = taken + gap * (row.len() as f64 - 1.0) <= frame.width;
+            let inside = taken + gap * (count - 1.0) <= frame.width;
             let mut x = if inside { frame.left } else { left };
             let mut slab = Slab::default();
-            for mut one in row {
+            for (mut one, lane) in row.into_iter().zip(lanes) {
                 one.move_to(x);
-                x += one.width + gap;
+                x += lane + gap;
                 // Their feet stand on one line, and so do their captions.
                 let down = picture - one.picture;
                 slab.height = slab.height.max(down + one.slab.height);
@@ -396,6 +404,24 @@ impl Setter<'_> {
     }
 }
 
+/// How many drawings the fullest row has.
+fn most(rows: &[Vec<f64>]) -> f64 {
+    rows.iter().map(Vec::len).max().unwrap_or(1) as f64
+}
+
+/// How wide the places are in which drawings of all rows stand below each other;
+/// `None` if that takes more than the room, and each row has to go by its own widths.
+fn lanes(rows: &[Vec<f64>], room: f64) -> Option<Vec<f64>> {
+    let mut lanes: Vec<f64> = Vec::new();
+    for row in rows {
+        lanes.resize(lanes.len().max(row.len()), 0.0);
+        for (lane, width) in lanes.iter_mut().zip(row) {
+            *lane = lane.max(*width);
+        }
+    }
+    (rows.len() < 2 || lanes.iter().sum::<f64>() <= room).then_some(lanes)
+}
+
 /// Breaks drawings into rows of about as many each.
 fn rows(drawn: Vec<Drawn>, width: f64, gutter: f64) -> Vec<Vec<Drawn>> {
     let count = drawn.len();
@@ -422,4 +448,22 @@ fn rows(drawn: Vec<Drawn>, width: f64, gutter: f64) -> Vec<Vec<Drawn>> {
         rows.last_mut().expect("there is a row").push(one);
     }
     rows
+}
+
+#[cfg(test)]
+mod tests {
+    use super::lanes;
+
+    #[test]
+    fn drawings_of_all_rows_stand_below_each_other() {
+        let rows = [vec![40.0, 60.0, 50.0], vec![55.0, 30.0]];
+        assert_eq!(lanes(&rows, 170.0), Some(vec![55.0, 60.0, 50.0]));
+    }
+
+    #[test]
+    fn without_room_for_that_each_row_goes_by_its_own_widths() {
+        let rows = [vec![40.0, 60.0, 50.0], vec![55.0, 30.0]];
+        assert_eq!(lanes(&rows, 160.0), None);
+        assert_eq!(lanes(&rows[..1], 10.0), Some(vec![40.0, 60.0, 50.0]));
+    }
 }
