@@ -205,7 +205,8 @@ fn heads_of_tables_come_again() {
 #[test]
 fn no_line_of_a_paragraph_is_left_alone() {
     let paragraph = |index: usize| {
-        let words = "Lay the strip on the card and rub it down. ".repeat(60 + index % 9 * 7);
+        let words =
+            "Lay the strip on the card and rub it down. ".repeat(60 + index % 9 * 7);
         Block::Paragraph(Tone::Body, vec![Inline::plain(words.as_str())])
     };
     let mut document = sample_pages::handout();
