@@ -1,8 +1,11 @@
 //! Where things stand on pages: nothing overlaps, nothing is lost, pages are full.
 
+use std::collections::BTreeMap;
+
 use leafwright::document::Block;
 use leafwright::document::Document;
 use leafwright::document::Inline;
+use leafwright::document::Tone;
 use leafwright::layout::{PageSetup, PageSize, Press, lay_out};
 use leafwright::page::*;
 
@@ -197,6 +200,39 @@ fn heads_of_tables_come_again() {
         laid.pages.iter().filter(|it| said(it).contains("Count What Note")).count();
     let again = laid.pages.iter().filter(|it| said(it).contains("continued")).count();
     assert!(heads >= 3 && again == heads - 1, "{heads} heads, {again} again");
+}
+
+#[test]
+fn no_line_of_a_paragraph_is_left_alone() {
+    let paragraph = |index: usize| {
+        let words =
+            "Lay the strip on the card and rub it down. ".repeat(60 + index % 9 * 7);
+        Block::Paragraph(Tone::Body, vec![Inline::plain(words.as_str())])
+    };
+    let mut document = sample_pages::handout();
+    document.sections.truncate(1);
+    document.sections[0].blocks = (0..20).map(paragraph).collect();
+    for size in SIZES {
+        let laid = laid(&document, size, false);
+        // Lines of each paragraph, page by page; lines are told by their height.
+        let mut lines: BTreeMap<(TagId, usize), Vec<String>> = BTreeMap::new();
+        for (number, page) in laid.pages.iter().enumerate() {
+            for item in &page.items {
+                if let (Owner::Tag(tag), What::Text(text)) = (item.owner, &item.what) {
+                    let line = format!("{:.1}", text.y);
+                    lines.entry((tag, number)).or_default().push(line);
+                }
+            }
+        }
+        lines.values_mut().for_each(|it| it.dedup());
+        let mut parted = 0;
+        for ((tag, number), here) in &lines {
+            let Some(there) = lines.get(&(*tag, number + 1)) else { continue };
+            parted += 1;
+            assert!(here.len() > 1 && there.len() > 1, "{size:?}, page {}", number + 1);
+        }
+        assert!(parted > 0, "{size:?}: no paragraph goes on over a page");
+    }
 }
 
 #[test]
