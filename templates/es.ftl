@@ -324,10 +324,10 @@ own-way = El modo propio necesita { $sheets ->
     }.
 }
 own-offcut = El modo propio deja un sobrante de { $size }, el mejor plan uno de { $best }.
-alike-instead = Con todas las hojas cortadas igual hacen falta { $more ->
-    [0] las mismas hojas
-    [one] una hoja más
-   *[other] { $more } hojas más
+alike-instead = Con todas las hojas cortadas igual { $more ->
+    [0] hacen falta las mismas hojas
+    [one] hace falta una hoja más
+   *[other] hacen falta { $more } hojas más
 }, pero { $steps ->
     [one] 1 paso
    *[other] { $steps } pasos
@@ -1059,7 +1059,7 @@ host-bags = { $bags ->
        *[other] , { $spares } de ellas de reserva.
     }
 }
-host-shared = { $count } × { $tool }: a compartir entre { $people } personas cada uno.
+host-shared = { $count } × { $tool }: uno para cada { $people } personas.
 host-places = { $people ->
     [one] Poner una bolsa y una guía.
    *[other] Poner una bolsa y una guía en cada uno de los { $people } sitios.

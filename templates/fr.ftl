@@ -197,7 +197,7 @@ buy-packs-assorted = { $packs ->
     [one] 1 paquet assorti qui en contient { $holds }
    *[other] { $packs } paquets assortis qui en contiennent { $holds } chacun
 }
-buy-on-hand = En réserve
+buy-on-hand = Disponible
 buy-price = Prix
 buy-none = rien
 buy-rolls-of = { $rolls ->
@@ -1084,7 +1084,7 @@ time-total = { $fits ->
 }{ $estimated ->
     [yes] {" "}Là où aucune durée n’est donnée, c’est une estimation : chronométrer le modèle.
    *[no] {""}
-} Pour des débutants, c’est moitié plus long, et compté ainsi.
+} Pour les débutants, une moitié en plus est comptée.
 time-when-late = S’il se fait tard, laisser cette carte : { $card }. Gain : environ { $minutes } minutes.
 time-saves = { $card } ({ $minutes } minutes)
 time-leave-out = { $fits ->
