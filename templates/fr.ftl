@@ -772,7 +772,7 @@ late-thirds = { $count ->
 }{ $with ->
     [yes] {" "}– outil : { $tool }
    *[no] {""}
-}. Chaque tiers donne : { $parts }.
+}. Chaque tiers donne : { $parts }.
 late-cut-off = Enlever { $at } { $edge ->
     [long] sur un bord long
     [short] sur un bord court
