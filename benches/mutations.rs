@@ -70,9 +70,9 @@ fn slips(count: u64, from: u64) {
         let errors = notes.iter().any(Diagnostic::is_error);
         assert_ne!(planned, errors, "seed {seed}");
         if planned {
-            plans += 1
+            plans += 1;
         } else {
-            refused += 1
+            refused += 1;
         }
         slowest.push((spent() - start, seed));
     }

@@ -492,73 +492,34 @@ line-up = { $moves ->
     [2] Zweimal schneiden, dazwischen neu anlegen.
    *[other] { $times }-mal schneiden, jedes Mal neu anlegen.
 }
-off-part = { $mixed ->
-    [yes] { $count ->
-        [one] Eines der Teile, die abfallen: { $name }
-       *[other] { $count } der Teile, die abfallen: { $name }
-    }{ $total ->
+off-part = { $count ->
+    [one] Es fällt ab: { $name }{ $total ->
         [one] .
        *[other] , zusammen { $total }.
     }
-   *[no] { $count ->
-        [one] Es fällt ab: { $name }{ $total ->
-            [one] .
-           *[other] , zusammen { $total }.
-        }
-       *[other] Jedes Mal fällt ab: { $name }, zusammen { $total }.
-    }
+   *[other] Jedes Mal fällt ab: { $name }, zusammen { $total }.
 }
 off-aside = { $count ->
-    [one] { $mixed ->
-        [yes] Eines der Teile, die abfallen
-       *[no] Was abfällt
-    }, { $size }, für Schritt { $step } beiseitelegen.
-   *[other] { $mixed ->
-        [yes] { $count } der Teile, die abfallen
-       *[no] Die { $count } Teile, die abfallen
-    }, je { $size }, für Schritt { $step } beiseitelegen.
+    [one] Was abfällt, { $size }, für Schritt { $step } beiseitelegen.
+   *[other] Die { $count } Teile, die abfallen, je { $size }, für Schritt { $step } beiseitelegen.
 }
 off-in-hand = { $count ->
-    [one] { $mixed ->
-        [yes] Eines der Teile, die abfallen
-       *[no] Was abfällt
-    }, { $size }, in der Hand behalten.
-   *[other] { $mixed ->
-        [yes] { $count } der Teile, die abfallen
-       *[no] Die { $count } Teile, die abfallen
-    }, je { $size }, in der Hand behalten.
+    [one] Was abfällt, { $size }, in der Hand behalten.
+   *[other] Die { $count } Teile, die abfallen, je { $size }, in der Hand behalten.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] { $mixed ->
-            [yes] Eines der Teile, die abfallen
-           *[no] Was abfällt
-        }, { $size }, als Reststück aufheben.
-       *[other] { $mixed ->
-            [yes] { $count } der Teile, die abfallen
-           *[no] Die { $count } Teile, die abfallen
-        }, je { $size }, als Reststücke aufheben.
+        [one] Was abfällt, { $size }, als Reststück aufheben.
+       *[other] Die { $count } Teile, die abfallen, je { $size }, als Reststücke aufheben.
     }
    *[no] { $count ->
-        [one] { $mixed ->
-            [yes] Eines der Teile, die abfallen
-           *[no] Was abfällt
-        }, { $size }, kommt zu den Papierresten.
-       *[other] { $mixed ->
-            [yes] { $count } der Teile, die abfallen
-           *[no] Die { $count } Teile, die abfallen
-        }, je { $size }, kommen zu den Papierresten.
+        [one] Was abfällt, { $size }, kommt zu den Papierresten.
+       *[other] Die { $count } Teile, die abfallen, je { $size }, kommen zu den Papierresten.
     }
 }
 off-waste = { $count ->
-    [one] { $mixed ->
-        [yes] Eines der Teile, die abfallen
-       *[no] Was abfällt
-    }, { $size }, ist Verschnitt.
-   *[other] { $mixed ->
-        [yes] { $count } der Teile, die abfallen
-       *[no] Die { $count } Teile, die abfallen
-    }, je { $size }, sind Verschnitt.
+    [one] Was abfällt, { $size }, ist Verschnitt.
+   *[other] Die { $count } Teile, die abfallen, je { $size }, sind Verschnitt.
 }
 off-mixed = Die { $count } Teile, die abfallen, je { $size }, aufteilen: { $shares }.
 share-part = { $count } × { $name }

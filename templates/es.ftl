@@ -492,73 +492,34 @@ line-up = { $moves ->
     [2] cortar dos veces, volviendo a alinear.
    *[other] cortar { $times } veces, alineando cada vez.
 }
-off-part = { $mixed ->
-    [yes] { $count ->
-        [one] Una de las partes que se separan: { $name }
-       *[other] { $count } de las partes que se separan: { $name }
-    }{ $total ->
+off-part = { $count ->
+    [one] Se separa: { $name }{ $total ->
         [one] .
        *[other] , { $total } en total.
     }
-   *[no] { $count ->
-        [one] Se separa: { $name }{ $total ->
-            [one] .
-           *[other] , { $total } en total.
-        }
-       *[other] Cada vez se separa: { $name }, { $total } en total.
-    }
+   *[other] Cada vez se separa: { $name }, { $total } en total.
 }
 off-aside = { $count ->
-    [one] Apartar { $mixed ->
-        [yes] una de las partes que se separan
-       *[no] lo que se separa
-    }, { $size }, para el paso { $step }.
-   *[other] Apartar { $mixed ->
-        [yes] { $count } de las partes que se separan
-       *[no] las { $count } partes que se separan
-    }, { $size } cada una, para el paso { $step }.
+    [one] Apartar lo que se separa, { $size }, para el paso { $step }.
+   *[other] Apartar las { $count } partes que se separan, { $size } cada una, para el paso { $step }.
 }
 off-in-hand = { $count ->
-    [one] Dejar en la mano { $mixed ->
-        [yes] una de las partes que se separan
-       *[no] lo que se separa
-    }, { $size }.
-   *[other] Dejar en la mano { $mixed ->
-        [yes] { $count } de las partes que se separan
-       *[no] las { $count } partes que se separan
-    }, { $size } cada una.
+    [one] Quedarse en la mano con lo que se separa, { $size }.
+   *[other] Quedarse en la mano con las { $count } partes que se separan, { $size } cada una.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Guardar { $mixed ->
-            [yes] una de las partes que se separan
-           *[no] lo que se separa
-        }, { $size }, como sobrante.
-       *[other] Guardar { $mixed ->
-            [yes] { $count } de las partes que se separan
-           *[no] las { $count } partes que se separan
-        }, { $size } cada una, como sobrantes.
+        [one] Guardar lo que se separa, { $size }, como sobrante.
+       *[other] Guardar las { $count } partes que se separan, { $size } cada una, como sobrantes.
     }
    *[no] { $count ->
-        [one] { $mixed ->
-            [yes] Una de las partes que se separan
-           *[no] Lo que se separa
-        }, { $size }, va a los retales.
-       *[other] { $mixed ->
-            [yes] { $count } de las partes que se separan
-           *[no] Las { $count } partes que se separan
-        }, { $size } cada una, van a los retales.
+        [one] Lo que se separa, { $size }, va a los retales.
+       *[other] Las { $count } partes que se separan, { $size } cada una, van a los retales.
     }
 }
 off-waste = { $count ->
-    [one] { $mixed ->
-        [yes] Una de las partes que se separan
-       *[no] Lo que se separa
-    }, { $size }, se desecha.
-   *[other] { $mixed ->
-        [yes] { $count } de las partes que se separan
-       *[no] Las { $count } partes que se separan
-    }, { $size } cada una, se desechan.
+    [one] Lo que se separa, { $size }, se desecha.
+   *[other] Las { $count } partes que se separan, { $size } cada una, se desechan.
 }
 off-mixed = Repartir las { $count } partes que se separan, { $size } cada una: { $shares }.
 share-part = { $count } × { $name }

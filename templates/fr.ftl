@@ -493,73 +493,34 @@ line-up = { $moves ->
     [2] couper deux fois, en réalignant entre les deux.
    *[other] couper { $times } fois, en réalignant chaque fois.
 }
-off-part = { $mixed ->
-    [yes] { $count ->
-        [one] Une des parties qui se détachent : { $name }
-       *[other] { $count } des parties qui se détachent : { $name }
-    }{ $total ->
+off-part = { $count ->
+    [one] Ce qui se détache : { $name }{ $total ->
         [one] .
        *[other] , { $total } en tout.
     }
-   *[no] { $count ->
-        [one] Ce qui se détache : { $name }{ $total ->
-            [one] .
-           *[other] , { $total } en tout.
-        }
-       *[other] Ce qui se détache chaque fois : { $name }, { $total } en tout.
-    }
+   *[other] Ce qui se détache chaque fois : { $name }, { $total } en tout.
 }
 off-aside = { $count ->
-    [one] Mettre de côté { $mixed ->
-        [yes] une des parties qui se détachent
-       *[no] ce qui se détache
-    }, { $size }, pour l’étape { $step }.
-   *[other] Mettre de côté { $mixed ->
-        [yes] { $count } des parties qui se détachent
-       *[no] les { $count } parties qui se détachent
-    }, { $size } chacune, pour l’étape { $step }.
+    [one] Mettre de côté ce qui se détache, { $size }, pour l’étape { $step }.
+   *[other] Mettre de côté les { $count } parties qui se détachent, { $size } chacune, pour l’étape { $step }.
 }
 off-in-hand = { $count ->
-    [one] Garder en main { $mixed ->
-        [yes] une des parties qui se détachent
-       *[no] ce qui se détache
-    }, { $size }.
-   *[other] Garder en main { $mixed ->
-        [yes] { $count } des parties qui se détachent
-       *[no] les { $count } parties qui se détachent
-    }, { $size } chacune.
+    [one] Garder en main ce qui se détache, { $size }.
+   *[other] Garder en main les { $count } parties qui se détachent, { $size } chacune.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] { $mixed ->
-            [yes] Une des parties qui se détachent
-           *[no] Ce qui se détache
-        }, { $size }, est la chute à garder.
-       *[other] { $mixed ->
-            [yes] { $count } des parties qui se détachent
-           *[no] Les { $count } parties qui se détachent
-        }, { $size } chacune, sont des chutes à garder.
+        [one] Ce qui se détache, { $size }, est la chute à garder.
+       *[other] Les { $count } parties qui se détachent, { $size } chacune, sont des chutes à garder.
     }
    *[no] { $count ->
-        [one] { $mixed ->
-            [yes] Une des parties qui se détachent
-           *[no] Ce qui se détache
-        }, { $size }, va aux petites chutes.
-       *[other] { $mixed ->
-            [yes] { $count } des parties qui se détachent
-           *[no] Les { $count } parties qui se détachent
-        }, { $size } chacune, vont aux petites chutes.
+        [one] Ce qui se détache, { $size }, va aux petites chutes.
+       *[other] Les { $count } parties qui se détachent, { $size } chacune, vont aux petites chutes.
     }
 }
 off-waste = { $count ->
-    [one] { $mixed ->
-        [yes] Une des parties qui se détachent, { $size }, est perdue.
-       *[no] Ce qui se détache, { $size }, est perdu.
-    }
-   *[other] { $mixed ->
-        [yes] { $count } des parties qui se détachent
-       *[no] Les { $count } parties qui se détachent
-    }, { $size } chacune, sont perdues.
+    [one] Ce qui se détache, { $size }, est perdu.
+   *[other] Les { $count } parties qui se détachent, { $size } chacune, sont perdues.
 }
 off-mixed = Répartir les { $count } parties qui se détachent, { $size } chacune : { $shares }.
 share-part = { $count } × { $name }

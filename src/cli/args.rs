@@ -181,7 +181,7 @@ pub(crate) struct Completions {
 pub(crate) enum Messages {
     /// With an excerpt that shows the place.
     Long,
-    /// One line each: FILE:LINE:COLUMN: error[rule]: message.
+    /// One line each: FILE:LINE:COLUMN: error, rule and message.
     Short,
     /// One object each, a line each.
     Json,

@@ -157,10 +157,11 @@ fn one(
         laid = page::fold(laid, sheet);
         made.sheets = Some(laid.pages.len() / 2);
     }
-    let bytes = pdf::write(&laid, press.library(), &packet.info).map_err(|fault| Failure {
-        message: format!("the PDF can't be made: {fault}"),
-        hint: "this is a fault in leafwright; please report it".to_owned(),
-    })?;
+    let bytes =
+        pdf::write(&laid, press.library(), &packet.info).map_err(|fault| Failure {
+            message: format!("the PDF can't be made: {fault}"),
+            hint: "this is a fault in leafwright; please report it".to_owned(),
+        })?;
     files::write_whole(&job.path, &bytes)?;
     Ok(made)
 }

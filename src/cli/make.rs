@@ -80,7 +80,9 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
     }
     let mut faulty = said.iter().any(Diagnostic::is_error);
     if !faulty {
-        if let Some(folder) = asked.output.as_ref().filter(|_| readers.len() > 1 || names.is_some()) {
+        if let Some(folder) =
+            asked.output.as_ref().filter(|_| readers.len() > 1 || names.is_some())
+        {
             files::folder(folder)?;
         }
         let library = library.unwrap_or_default();
@@ -160,7 +162,12 @@ fn packet(
         },
         pictures: Resolution(asked.picture_dots),
     };
-    Packet { document: handout::write(project, plan, template, options.clone()), setup, sheet, info }
+    Packet {
+        document: handout::write(project, plan, template, options.clone()),
+        setup,
+        sheet,
+        info,
+    }
 }
 
 fn in_units(units: UnitsName, project: &Project) -> Units {

@@ -15,6 +15,8 @@ mod shape;
 pub use length::{Length, Unit};
 pub use matted::Halves;
 pub use measure::{LengthFault, SizeFault};
-pub use outline::{Curved, MOST_OUTLINE, Narrowed, corners, holds, is_within, narrowed, widest};
+pub use outline::{
+    Curved, MOST_OUTLINE, Narrowed, corners, holds, is_within, narrowed, widest,
+};
 pub use page::{Pt, Scale};
 pub use shape::{Axis, Rect, Shape, Side, Size, Turn};

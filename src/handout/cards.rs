@@ -76,7 +76,8 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
         let tip = w.tell("tip", &[("tip", w.user(tip).into())]);
         beside.push(Block::Paragraph(Tone::Remark, tip));
     }
-    if let Some(photo) = card.photo.as_ref().filter(|_| wanted.drawings != Drawings::LeftOut)
+    if let Some(photo) =
+        card.photo.as_ref().filter(|_| wanted.drawings != Drawings::LeftOut)
     {
         beside.extend(photo::figure(w, photo, Some(id)).map(Block::Figure));
     }

@@ -193,7 +193,9 @@ fn classes(w: &Writer<'_>) -> Option<Block> {
                 }
             };
             let source = w.plan.fits.iter().find_map(of).unwrap_or_default();
-            Some(vec![place, class, vec![Inline::plain(source)]])
+            // Titles of documents stay as they are, in the language that we have them.
+            let source = Inline { lang: Some("en".to_owned()), ..Inline::plain(source) };
+            Some(vec![place, class, vec![source]])
         })
         .collect();
     let summary = w.say("post-summary", &[]);

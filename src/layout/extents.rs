@@ -15,7 +15,10 @@ const KEPT: usize = 12;
 
 /// Width and height of drawings at scales.
 #[derive(Debug, Default)]
-pub(crate) struct Extents(BTreeMap<Key, Vec<(Drawing, (f64, f64))>>);
+pub(crate) struct Extents(BTreeMap<Key, Vec<Known>>);
+
+/// A drawing that was measured, with its width and height.
+type Known = (Drawing, (f64, f64));
 
 impl Extents {
     /// What is known of a drawing at a scale.

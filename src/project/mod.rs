@@ -18,7 +18,7 @@ pub use card::*;
 pub use cutting::*;
 pub use model::*;
 pub use picture::{FacePicture, Photo};
+pub use read::is_language;
 pub use read::{Reading, read, read_all};
 pub use stock::*;
 pub use told::{Told, primary, untold};
-pub use read::is_language;

@@ -110,7 +110,15 @@ pub(crate) fn piece(name: &str, size: Size) -> Piece {
 /// A tool of a kind.
 pub(crate) fn tool(name: &str, kind: ToolKind) -> Tool {
     let (trade, lasts) = (Trade::default(), Lasts::default());
-    Tool { name: text(name), kind, instead: None, color: None, order_number: None, trade, lasts }
+    Tool {
+        name: text(name),
+        kind,
+        instead: None,
+        color: None,
+        order_number: None,
+        trade,
+        lasts,
+    }
 }
 
 /// A card on the first base with layers.

@@ -71,7 +71,7 @@ fn blocks(blocks_: &[Block], out: &mut String) {
             Block::Figure(figure) => line(out, drawn(figure)),
             Block::Figures(figures) => figures.iter().for_each(|it| line(out, drawn(it))),
             Block::Tiled(tiled) => {
-                line(out, format!("{} {}", drawn(&tiled.figure), plain(&tiled.joined)))
+                line(out, format!("{} {}", drawn(&tiled.figure), plain(&tiled.joined)));
             }
             Block::Caution(caution) => {
                 line(out, format!("{}: {}", caution.signal, plain(&caution.text)));

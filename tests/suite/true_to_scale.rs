@@ -128,7 +128,10 @@ fn drawn(read: &Read) -> Vec<(String, Vec<(f64, f64)>)> {
 
 /// A handout of a demo, and its file.
 fn made(text: &str, template: &str) -> (Document, Vec<u8>) {
-    let (_, read) = project::read(Source::new("demo.yaml", text), &Beside::new("demo-data/demo.yaml"));
+    let (_, read) = project::read(
+        Source::new("demo.yaml", text),
+        &Beside::new("demo-data/demo.yaml"),
+    );
     let project = read.value.expect("demos have no faults");
     let template = Template::built_in(template).expect("a template of the house");
     let options = PlanOptions {

@@ -122,8 +122,7 @@ impl Canvas {
     /// Clears a place for words or a sign of the hatch below, if it lies well within
     /// an area.
     pub(super) fn clear(&mut self, spot: Edges) {
-        let below =
-            self.drawn.iter().rposition(|it| within(spot, inset(it.core, -0.1)));
+        let below = self.drawn.iter().rposition(|it| within(spot, inset(it.core, -0.1)));
         if self.on_picture(spot, below) {
             self.blank(spot, Ink::PAPER);
         } else if let Some(ground) = below.and_then(|it| self.drawn[it].ground) {

@@ -196,9 +196,8 @@ fn segment(from: At, to: At, window: Edges) -> Option<(At, At)> {
 /// An area in a window, edge by edge (Sutherland and Hodgman 1974, from memory).
 fn area(points: &[At], window: Edges) -> Vec<At> {
     let mut points = points.to_vec();
-    for edge in 0..4 {
+    for (edge, limit) in window.into_iter().enumerate() {
         let upright = edge % 2 == 0;
-        let limit = window[edge];
         let depth = |point: At| {
             let value = if upright { point.0 } else { point.1 };
             if edge < 2 { value - limit } else { limit - value }

@@ -104,7 +104,7 @@ fn lengths(part: &Part, punch: Punch, sheets: &[StockSheet]) -> Vec<u32> {
     let mut lengths = Vec::new();
     for labels in 2..=part.per_kit {
         let size = strip_of(part.size, punch, labels);
-        if !fits(size) && !(part.turning == Turning::Free && fits(size.turned())) {
+        if !(fits(size) || part.turning == Turning::Free && fits(size.turned())) {
             break;
         }
         if part.per_kit.is_multiple_of(labels) {

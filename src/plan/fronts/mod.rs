@@ -127,8 +127,7 @@ fn lay(project: &Project, layer: &Layer, outer: Rect, ground: Size) -> Set {
         Placed::Greeting(id) => project.greetings[id.0].mat.map(|mat| mat.shows),
         Placed::Piece(_) | Placed::Late(..) => None,
     };
-    let border =
-        border.map(|it| if layer.turned.swaps() { it.turned() } else { it });
+    let border = border.map(|it| if layer.turned.swaps() { it.turned() } else { it });
     let laid = match border {
         Some(Size { width, height }) => Rect::new(
             outer.x + width,

@@ -13,8 +13,8 @@ mod table;
 mod whole;
 
 pub use schema::schema;
-pub use table::{table, takes_in_words};
 pub(super) use stock::KINDS;
+pub use table::{table, takes_in_words};
 pub(super) use whole::WORKS;
 
 /// A set of keys that stand together, such as those of a paper.

@@ -8,7 +8,9 @@ pub fn takes_in_words(takes: &Takes) -> String {
         Takes::Words => "words".to_owned(),
         Takes::WordsOrList => "words, or a list of them".to_owned(),
         Takes::Told => "words, or the words by language".to_owned(),
-        Takes::ToldOrList => "words, by language if you like, or a list of them".to_owned(),
+        Takes::ToldOrList => {
+            "words, by language if you like, or a list of them".to_owned()
+        }
         Takes::Count(least, most) => format!("a whole number from {least} to {most}"),
         Takes::Length => "a length".to_owned(),
         Takes::Size => "a size, width x height".to_owned(),
