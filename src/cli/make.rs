@@ -227,8 +227,10 @@ pub(crate) fn check(asked: &Check, streams: &mut Streams<'_>) -> Result<(), Halt
     for reader in read.readers() {
         let planned = read.planned(&asked.described, reader, streams)?;
         add_new(&mut said, planned.notes);
-        let (_, faults) = languages::library(&planned.project, &folder);
-        said.extend(faults.into_iter().filter(|_| sources.is_none()));
+        // Fonts are the same for every reader.
+        if sources.is_none() {
+            said.extend(languages::library(&planned.project, &folder).1);
+        }
         sources = Some(planned.sources);
     }
     let faulty = said.iter().any(Diagnostic::is_error);

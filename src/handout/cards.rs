@@ -29,7 +29,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, id: CardId, card: &Card) -> Option<S
     let tasks: Vec<&Task> = w
         .mine()
         .filter(|(task, when)| {
-            of_card(task.act) == Some(id) && wanted.when.is_none_or(|it| it == *when)
+            task.act.card() == Some(id) && wanted.when.is_none_or(|it| it == *when)
         })
         .map(|(task, _)| task)
         .collect();
@@ -122,33 +122,12 @@ fn figure(w: &Writer<'_>, half: Half<'_>) -> Figure {
     }
 }
 
-/// The card that a task belongs to.
-pub(super) fn of_card(act: Act) -> Option<CardId> {
-    match act {
-        Act::Attach(card, _)
-        | Act::TrimFlush(card, _)
-        | Act::StampInside(card)
-        | Act::AttachInside(card, _)
-        | Act::AttachEnvelope(card, _)
-        | Act::AddExtra(card, _)
-        | Act::ChooseInside(card) => Some(card),
-        Act::CutPaper(_)
-        | Act::ScoreBase(_)
-        | Act::FoldBase(_)
-        | Act::StampGreeting(_)
-        | Act::PunchLabel(_)
-        | Act::PunchMat(_)
-        | Act::MatLabel(_)
-        | Act::LateCut(_) => None,
-    }
-}
-
 /// How many minutes each card dries whose layers are fixed, if all dry as long and
 /// more than one does.
 pub(super) fn all_wait(w: &Writer<'_>) -> Option<u32> {
     let mut waits: Vec<(CardId, u32)> = Vec::new();
     for (task, _) in w.mine().filter(|it| it.0.work == Work::Attach) {
-        let Some(card) = of_card(task.act) else { continue };
+        let Some(card) = task.act.card() else { continue };
         match waits.iter_mut().find(|it| it.0 == card) {
             Some(known) => known.1 = known.1.max(task.waits),
             None => waits.push((card, task.waits)),

@@ -17,7 +17,7 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let tasks = w.mine().filter(|(task, when)| {
         let at_card = matches!(task.act, Act::LateCut(it) if cards::at_card(w, it));
         let cut = matches!(task.act, Act::CutPaper(_));
-        cards::of_card(task.act).is_none()
+        task.act.card().is_none()
             && !cut
             && !at_card
             && wanted.when.is_none_or(|it| it == *when)

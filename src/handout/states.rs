@@ -5,7 +5,7 @@ use crate::document::{Drawing, Figure, Fill, Mark, ScaleWish, Stroke, Text};
 use crate::geom::Turn;
 use crate::handout::fronts::{self, Dimensions, Half};
 use crate::handout::writer::{Writer, plain};
-use crate::handout::{Drawings, Kind, When, cards};
+use crate::handout::{Drawings, Kind, When};
 use crate::plan::{Act, Front, Set};
 use crate::project::{Along, Layer};
 
@@ -42,7 +42,7 @@ pub(super) fn scale(w: &Writer<'_>, when: Option<When>) -> Option<Text> {
     let mine =
         w.mine().filter(|it| [when, cards.when].iter().flatten().all(|at| *at == it.1));
     let mut drawn = mine.filter(|(task, _)| {
-        let front = cards::of_card(task.act).and_then(|it| w.front(it));
+        let front = task.act.card().and_then(|it| w.front(it));
         let laid = front.and_then(|it| laid(w, it, task.act));
         laid.is_some_and(|(half, at)| tells(half.layers, half.sets, at))
     });

@@ -122,19 +122,6 @@ fn place(work: Work) -> usize {
     Work::ALL.iter().position(|it| *it == work).unwrap_or(0)
 }
 
-/// The card that a task belongs to.
-pub(crate) fn card_of(act: Act) -> Option<CardId> {
-    match act {
-        Act::Attach(card, _)
-        | Act::TrimFlush(card, _)
-        | Act::StampInside(card)
-        | Act::AttachInside(card, _)
-        | Act::AttachEnvelope(card, _)
-        | Act::ChooseInside(card) => Some(card),
-        _ => None,
-    }
-}
-
 /// The rows without the cards that are left out.
 fn rows(
     project: &Project,
@@ -154,8 +141,8 @@ fn rows(
     let mut waited = 0;
     let mut last_card = None;
     for (at, task) in here {
-        let card = card_of(task.act).filter(|_| task.work != Work::Inside);
-        if card_of(task.act).is_some_and(|it| out.contains(&it)) {
+        let card = task.act.card().filter(|_| task.work != Work::Inside);
+        if task.act.card().is_some_and(|it| out.contains(&it)) {
             continue;
         }
         let ready = task.needs.iter().filter_map(|need| ends.get(&need.0));

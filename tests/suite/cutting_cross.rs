@@ -251,19 +251,25 @@ fn fewest_in_stages(sheet: (u8, u8), set: &[u8], rows: &[Row], stages: u32) -> u
     least
 }
 
+/// A small sheet, and two or three kinds of part for it.
+fn small_set(dice: &mut Dice) -> ((u8, u8), Vec<Row>) {
+    let sheet = (3 + dice.roll(4), 3 + dice.roll(4));
+    let rows = (0..2 + dice.roll(2))
+        .map(|_| {
+            let width = 1 + dice.roll(u64::from(sheet.0));
+            let height = 1 + dice.roll(u64::from(sheet.1));
+            (width, height, dice.roll(2) == 0, 1 + dice.roll(2))
+        })
+        .collect();
+    (sheet, rows)
+}
+
 #[test]
 fn with_few_turns_the_fewest_sheets_are_those_of_a_naive_recursion() {
     let mut dice = Dice(7_070_707);
     let mut dearer = [0; 2];
     for round in 0..400 {
-        let sheet = (3 + dice.roll(4), 3 + dice.roll(4));
-        let rows: Vec<Row> = (0..2 + dice.roll(2))
-            .map(|_| {
-                let width = 1 + dice.roll(u64::from(sheet.0));
-                let height = 1 + dice.roll(u64::from(sheet.1));
-                (width, height, dice.roll(2) == 0, 1 + dice.roll(2))
-            })
-            .collect();
+        let (sheet, rows) = small_set(&mut dice);
         let set: Vec<u8> = rows.iter().map(|it| it.3).collect();
         let any = sheets(&problem(sheet, &rows)).0;
         for stages in [2_u8, 3] {
@@ -308,14 +314,7 @@ fn with_few_turns_the_most_value_is_that_of_a_naive_recursion() {
     // The search that builds up from parts; what is proven above may be the other's.
     let mut dice = Dice(60_660);
     for round in 0..300 {
-        let sheet = (3 + dice.roll(4), 3 + dice.roll(4));
-        let rows: Vec<Row> = (0..2 + dice.roll(2))
-            .map(|_| {
-                let width = 1 + dice.roll(u64::from(sheet.0));
-                let height = 1 + dice.roll(u64::from(sheet.1));
-                (width, height, dice.roll(2) == 0, 1 + dice.roll(2))
-            })
-            .collect();
+        let (sheet, rows) = small_set(&mut dice);
         let set: Vec<u8> = rows.iter().map(|it| it.3).collect();
         let values: Vec<i64> =
             rows.iter().map(|_| 1 + i64::from(dice.roll(40))).collect();

@@ -10,10 +10,7 @@ use leafwright::pdf::{self, PdfInfo};
 use leafwright::plan::{PlanOptions, plan};
 
 use crate::diagnostics::read;
-
-/// A quarter inch: what the printers of homes leave white (common practice, no
-/// source).
-const WHITE: f64 = 18.0;
+use crate::page_checks::{WHITE, extent, letters, texts};
 
 struct Packet {
     name: String,
@@ -52,61 +49,6 @@ fn packets() -> Vec<Packet> {
     let demos = ["orchard-evenings", "market-morning", "tide-post", "willow-week"];
     let all = demos.iter().flat_map(|demo| BUILT_IN.iter().map(move |it| (demo, it.0)));
     all.map(|(demo, reader)| packet(demo, reader, &mut press)).collect()
-}
-
-fn texts(page: &Page) -> impl Iterator<Item = (&Item, &Text)> {
-    page.items.iter().filter_map(|item| match &item.what {
-        What::Text(text) if !text.run.text.trim().is_empty() => Some((item, text)),
-        _ => None,
-    })
-}
-
-/// The box that letters take up: left, top, right and bottom.
-fn ink(text: &Text) -> [f64; 4] {
-    let run = &text.run;
-    let trimmed = run.text.trim_end().len();
-    let last = run.glyphs.iter().rposition(|it| it.text.start < trimmed);
-    let end = last.and_then(|it| run.glyphs.get(it + 1)).map_or(run.advance, |it| it.x);
-    let (up, down) = (0.66 * run.size, 0.2 * run.size);
-    if text.upwards {
-        [text.x - up, text.y - end, text.x + down, text.y]
-    } else {
-        [text.x, text.y - up, text.x + end, text.y + down]
-    }
-}
-
-/// The box around an item; handles of curves are near enough to the curve.
-fn extent(item: &Item) -> [f64; 4] {
-    let framed;
-    let path = match &item.what {
-        What::Text(text) => return ink(text),
-        What::Path(path) => path,
-        What::Window(window) => {
-            let pieces = vec![window.outline.clone()];
-            framed = Path { pieces, fill: None, line: None };
-            &framed
-        }
-    };
-    let half = path.line.as_ref().map_or(0.0, |it| it.width / 2.0);
-    let mut around = [f64::INFINITY, f64::INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY];
-    let mut hold = |(x, y): (f64, f64)| {
-        around = [
-            around[0].min(x - half),
-            around[1].min(y - half),
-            around[2].max(x + half),
-            around[3].max(y + half),
-        ];
-    };
-    for piece in &path.pieces {
-        hold(piece.start);
-        for step in &piece.steps {
-            match step {
-                PathStep::To(x, y) => hold((*x, *y)),
-                PathStep::Curve(points) => points.iter().for_each(|it| hold(*it)),
-            }
-        }
-    }
-    around
 }
 
 /// How much of the height between the white edges is used, the foot left out: the
@@ -193,7 +135,8 @@ fn nothing_stands_nearer_than_a_quarter_inch_to_the_edge() {
 fn no_words_of_a_packet_stand_on_others() {
     for Packet { name, laid } in packets() {
         for (number, page) in laid.pages.iter().enumerate() {
-            let all: Vec<_> = texts(page).map(|it| (ink(it.1), &it.1.run.text)).collect();
+            let all: Vec<_> =
+                texts(page).map(|it| (letters(it.1), &it.1.run.text)).collect();
             for (at, (one, words)) in all.iter().enumerate() {
                 for (two, others) in &all[at + 1..] {
                     let clear = one[2] <= two[0] + 0.6

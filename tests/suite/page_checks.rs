@@ -30,15 +30,22 @@ pub(crate) fn letters(text: &Text) -> [f64; 4] {
     let trimmed = run.text.trim_end().len();
     let last = run.glyphs.iter().rposition(|it| it.text.start < trimmed);
     let end = last.and_then(|it| run.glyphs.get(it + 1)).map_or(run.advance, |it| it.x);
-    // A capital letter alone has nothing below its line.
-    let alone = run.text.trim().chars().count() == 1
-        && run.text.trim().chars().all(|it| it.is_ascii_uppercase() && it != 'Q');
-    let (up, down) = (0.66 * run.size, if alone { 0.0 } else { 0.2 * run.size });
+    let (up, down) = (0.66 * run.size, 0.2 * run.size);
     if text.upwards {
         [text.x - up, text.y - end, text.x + down, text.y]
     } else {
         [text.x, text.y - up, text.x + end, text.y + down]
     }
+}
+
+/// What of the box has ink in it: a capital letter alone has nothing below its line.
+fn inked(text: &Text) -> [f64; 4] {
+    let mut edges = letters(text);
+    let said = text.run.text.trim();
+    if said.len() == 1 && said.chars().all(|it| it.is_ascii_uppercase() && it != 'Q') {
+        edges[if text.upwards { 2 } else { 3 }] -= 0.2 * text.run.size;
+    }
+    edges
 }
 
 /// The box around an item; handles of curves are near enough to the curve.
@@ -155,7 +162,7 @@ fn contrasts(laid: &Laid, page: &Page, fault: &mut impl FnMut(String)) {
     for item in &page.items {
         match &item.what {
             What::Text(text) => {
-                let own = letters(text);
+                let own = inked(text);
                 let mut behind = vec![Ink::PAPER];
                 for (area, ink) in &areas {
                     let covers = area[0] <= own[0] + TOUCH

@@ -83,6 +83,29 @@ pub enum Act {
     ChooseInside(CardId),
 }
 
+impl Act {
+    /// The card that it is done to, if it is done to one.
+    pub const fn card(self) -> Option<CardId> {
+        match self {
+            Self::Attach(card, _)
+            | Self::TrimFlush(card, _)
+            | Self::AddExtra(card, _)
+            | Self::StampInside(card)
+            | Self::AttachInside(card, _)
+            | Self::AttachEnvelope(card, _)
+            | Self::ChooseInside(card) => Some(card),
+            Self::CutPaper(_)
+            | Self::ScoreBase(_)
+            | Self::FoldBase(_)
+            | Self::StampGreeting(_)
+            | Self::PunchLabel(_)
+            | Self::PunchMat(_)
+            | Self::MatLabel(_)
+            | Self::LateCut(_) => None,
+        }
+    }
+}
+
 impl WorkPlan {
     /// The tasks that are done before the packet reaches a reader, in order.
     pub fn ahead(&self, reader: Reader) -> &[TaskId] {

@@ -1,13 +1,31 @@
 //! The keys of papers, bases and tools.
 
 use crate::project::keys::pictures::PICTURES;
-use crate::project::keys::{Group, PRINTED, Takes, key};
+use crate::project::keys::{Group, Key, PRINTED, Takes, key};
 
 const MANY: Takes = Takes::Count(1, 100_000);
 const PACKED: Takes = Takes::Any(&[MANY, Takes::Group("pack")]);
 
 /// Which way a pattern stands.
 const RUNS: Takes = Takes::OneOf(&["up", "both ways", "any"]);
+
+/// What something costs, whatever it is.
+const PRICE: Key = key(
+    "price",
+    Takes::Words,
+    "",
+    "What a pack costs, or one where it is not sold in packs.",
+    "3.90",
+);
+
+/// How much of it need not be bought.
+const ON_HAND: Key = key(
+    "on hand",
+    Takes::Count(0, 1_000_000),
+    "0",
+    "How many are there already and need not be bought.",
+    "4",
+);
 
 pub(super) static PAPER: Group = Group {
     name: "paper",
@@ -94,20 +112,8 @@ pub(super) static PAPER: Group = Group {
             "Cut every sheet of this paper the same way: fewer steps, sometimes more sheets.",
             "true",
         ),
-        key(
-            "price",
-            Takes::Words,
-            "",
-            "What a pack costs, or one where it is not sold in packs.",
-            "3.90",
-        ),
-        key(
-            "on hand",
-            Takes::Count(0, 1_000_000),
-            "0",
-            "How many are there already and need not be bought.",
-            "4",
-        ),
+        PRICE,
+        ON_HAND,
         PRINTED,
     ],
 };
@@ -200,20 +206,8 @@ pub(super) static BASE: Group = Group {
             "c6",
         ),
         key("order number", Takes::Words, "", "What to write on the order.", "N-10"),
-        key(
-            "price",
-            Takes::Words,
-            "",
-            "What a pack costs, or one where it is not sold in packs.",
-            "3.90",
-        ),
-        key(
-            "on hand",
-            Takes::Count(0, 1_000_000),
-            "0",
-            "How many are there already and need not be bought.",
-            "4",
-        ),
+        PRICE,
+        ON_HAND,
     ],
 };
 
@@ -355,20 +349,8 @@ pub(super) static TOOL: Group = Group {
             .or("color"),
         key("instead", Takes::Told, "", "What does instead.", "a knife and a ruler"),
         key("order number", Takes::Words, "", "What to write on the order.", "F-2"),
-        key(
-            "price",
-            Takes::Words,
-            "",
-            "What a pack costs, or one where it is not sold in packs.",
-            "3.90",
-        ),
-        key(
-            "on hand",
-            Takes::Count(0, 1_000_000),
-            "0",
-            "How many are there already and need not be bought.",
-            "4",
-        ),
+        PRICE,
+        ON_HAND,
         key(
             "shared by",
             Takes::Count(1, 10_000),
