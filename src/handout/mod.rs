@@ -167,7 +167,14 @@ fn foot(w: &Writer<'_>) -> Foot {
     let mut left = match &w.project.edition {
         Some(edition) => {
             let edition = w.user(edition);
-            let values = [("title", title.into()), ("edition", edition.into())];
+            // A bare number would be taken for that of the page.
+            let number = writer::plain(&edition).chars().all(|it| it.is_ascii_digit());
+            let kind = if number { "number" } else { "words" };
+            let values = [
+                ("title", title.into()),
+                ("kind", kind.into()),
+                ("edition", edition.into()),
+            ];
             w.say("foot-with-edition", &values)
         }
         None => writer::plain(&title),

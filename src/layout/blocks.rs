@@ -169,6 +169,8 @@ impl Setter<'_> {
                         Block::Paragraph(..),
                         Some(Block::Steps(_) | Block::Table(_) | Block::Figure(_)),
                     ) if after_heading => 1_500.0,
+                    // What leads to a list is read with it.
+                    (Block::Paragraph(..), Some(Block::List(..))) => NEVER,
                     (_, Some(Block::Table(_))) => 600.0,
                     _ => 40.0,
                 };
@@ -307,8 +309,8 @@ impl Setter<'_> {
         // The first entry, and the last, are not left alone.
         let count = slabs.len();
         if count > 2 {
-            slabs[0].after = slabs[0].after.max(250.0);
-            slabs[count - 2].after = slabs[count - 2].after.max(250.0);
+            slabs[0].after = slabs[0].after.max(700.0);
+            slabs[count - 2].after = slabs[count - 2].after.max(700.0);
         }
         if let Some(last) = slabs.last_mut() {
             last.after = 0.0;
