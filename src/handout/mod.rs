@@ -20,6 +20,7 @@ mod fronts;
 mod gift;
 mod host;
 mod lie;
+mod links;
 mod need;
 mod pattern;
 mod photo;
@@ -120,6 +121,7 @@ pub fn write(
     if options.true_size && !asked {
         sections.extend(true_size::write(w));
     }
+    links::settle(w, &mut sections);
     Document {
         title: w.bare(&project.title),
         language: words.language().to_owned(),

@@ -144,6 +144,7 @@ impl Setter<'_> {
                 slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
             let (set, count) = self.few(rest, frame, parent);
             rest = &rest[count..];
+            let lines = set.len();
             let above = match block {
                 Block::Heading { .. } => 0.0,
                 Block::Figure(_) | Block::Figures(_) | Block::Beside(..)
@@ -170,7 +171,9 @@ impl Setter<'_> {
                         Some(Block::Steps(_) | Block::Table(_) | Block::Figure(_)),
                     ) if after_heading => 1_500.0,
                     // What leads to a list is read with it.
-                    (Block::Paragraph(..), Some(Block::List(..))) => NEVER,
+                    (Block::Paragraph(..), Some(Block::List(..))) => 9_000.0,
+                    // Many lines that hold for all steps are read before them.
+                    (Block::Paragraph(..), Some(Block::Steps(_))) if lines > 4 => 40.0,
                     (_, Some(Block::Table(_))) => 600.0,
                     _ => 40.0,
                 };

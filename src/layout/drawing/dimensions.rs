@@ -132,7 +132,7 @@ pub(super) fn dimensions(
     marks.sort_by_key(|it| it.3);
     let start = canvas.reach;
     let mut words = Vec::new();
-    // Words above lines that stand inside them keep these away.
+    // Lines keep clear of words that stand inside them.
     let mut inner = [LINE; 4];
     for (side, along, text, tier) in marks {
         let edges = canvas.edges(along);
@@ -140,14 +140,18 @@ pub(super) fn dimensions(
         let (from, to) = if level { (edges[0], edges[2]) } else { (edges[1], edges[3]) };
         let word = Word::new(setter, text, FaceId::SANS, canvas.size);
         let spot = Spot { side, from, to };
-        let stand = stand(spot, &word);
-        if stand == Stand::Along && matches!(side, Side::Right | Side::Bottom) {
+        let stand = match stand(spot, &word) {
+            // Large print has no room beside its drawings.
+            Stand::Level if setter.theme.enlarged > 1.0 => turned(side),
+            stand => stand,
+        };
+        if stand != Stand::Level && matches!(side, Side::Right | Side::Bottom) {
             inner[index(side)] = 1.15 * canvas.size;
         }
         words.push((spot, tier, stand, word));
     }
     for side in [Side::Left, Side::Right] {
-        turn_if_many(&mut words, side);
+        turn_if_many(&mut words, side, canvas.size);
     }
     // What is taken on each side, lane by lane.
     let mut taken: [Vec<Taken>; 4] = Default::default();
@@ -230,20 +234,36 @@ fn stand(spot: Spot, word: &Word) -> Stand {
     }
 }
 
-/// Turns the words that stand level at a side if lines of three of them stand beside
-/// each other: the drawing would become wide.
-fn turn_if_many(words: &mut [(Spot, u8, Stand, Word)], side: Side) {
-    let of_side = |it: &&mut (Spot, u8, Stand, Word)| {
+/// Turns the words that stand level at a side if two of them would stand beside each
+/// other: the drawing would become wide.
+fn turn_if_many(words: &mut [(Spot, u8, Stand, Word)], side: Side, size: f64) {
+    let level = |it: &(Spot, u8, Stand, Word)| {
         it.0.side == side && it.2 == Stand::Level
     };
-    let level: Vec<Spot> =
-        words.iter_mut().filter(of_side).map(|it| it.0).collect();
-    let beside = |at: f64| {
-        level.iter().filter(|it| it.from <= at && at < it.to).count()
-    };
-    if level.iter().any(|it| beside(it.from) > 2) {
-        words.iter_mut().filter(of_side).for_each(|it| it.2 = Stand::Beyond);
+    let taken: Vec<(f64, f64)> = words
+        .iter()
+        .filter(|it| level(it))
+        .map(|it| stretch(it.0, 0.6 * size))
+        .collect();
+    let beside =
+        |at: f64| taken.iter().filter(|it| it.0 <= at && at < it.1).count();
+    if taken.iter().any(|it| beside(it.0) > 1) {
+        words.iter_mut().filter(|it| level(it)).for_each(|it| it.2 = turned(side));
     }
+}
+
+/// Where words stand that could stand level.
+fn turned(side: Side) -> Stand {
+    if side == Side::Left { Stand::Along } else { Stand::Beyond }
+}
+
+/// What a dimension takes along its side: itself, the arrows that point at it from
+/// outside where it is short, and half of its words on each side of its middle.
+fn stretch(spot: Spot, half: f64) -> (f64, f64) {
+    let short = spot.to - spot.from < SHORT;
+    let more = if short { OUTSIDE } else { -0.1 };
+    let middle = (spot.from + spot.to) / 2.0;
+    ((spot.from - more).min(middle - half), (spot.to + more).max(middle + half))
 }
 
 /// More lanes than any words take.
@@ -284,11 +304,7 @@ fn wants(
     word: &Word,
     (size, inner): (f64, f64),
 ) -> Vec<Taken> {
-    let short = spot.to - spot.from < SHORT;
-    let more = if short { OUTSIDE } else { -0.1 };
-    let middle = (spot.from + spot.to) / 2.0;
-    let (low, high) = (spot.from - more, spot.to + more);
-    let around = |half: f64| (low.min(middle - half), high.max(middle + half));
+    let around = |half: f64| stretch(spot, half);
     let taken = |lane, (from, to), line, words| Taken { lane, from, to, line, words };
     let half = word.width / 2.0 + 2.0;
     match stand {
@@ -298,7 +314,7 @@ fn wants(
             vec![taken(0, around(half), true, false), taken(1, around(half), false, true)]
         }
         Stand::Level => {
-            let far = (inner + CLEAR + word.width) / (PITCH * size);
+            let far = (inner + CLEAR + word.width + 3.0) / (PITCH * size);
             #[expect(
                 clippy::cast_possible_truncation,
                 clippy::cast_sign_loss,
@@ -306,6 +322,7 @@ fn wants(
             )]
             let lanes = far.ceil().clamp(1.0, f64::from(LANES)) as u8;
             let half = 0.6 * size;
+            let middle = (spot.from + spot.to) / 2.0;
             let words = (middle - half, middle + half);
             let first = taken(0, around(half), true, true);
             let next = (1..lanes).map(|lane| taken(lane, words, true, true));
@@ -330,7 +347,7 @@ fn dimension(
     let high = 0.9 * size;
     let (words_near, words_far) = match stand {
         Stand::Level => (line + CLEAR, line + CLEAR + word.width + 1.0),
-        Stand::Beyond => (line + CLEAR - 0.6, line + CLEAR - 0.6 + high),
+        Stand::Beyond => (line + 2.2, line + 2.2 + high),
         Stand::Along if outside => (line + 2.2, line + 2.2 + high),
         Stand::Along => (near, line - 2.0),
     };
