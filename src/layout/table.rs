@@ -71,7 +71,7 @@ impl Setter<'_> {
                 line.after = match count {
                     _ if tied && at == last => NEVER,
                     // It is read at a glance, if it is whole.
-                    ..=7 => 1_200.0,
+                    ..=7 => 2_600.0,
                     _ => 260.0,
                 };
                 line.head.clone_from(&again);
