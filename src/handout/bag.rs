@@ -125,8 +125,7 @@ fn besides(w: &Writer<'_>) -> Vec<Text> {
     };
     let mut items = Vec::new();
     let cards = || (0..w.project.cards.len()).map(CardId);
-    let message =
-        if cards().any(in_envelope) { "pack-card-apart" } else { "pack-card" };
+    let message = if cards().any(in_envelope) { "pack-card-apart" } else { "pack-card" };
     for (at, card) in w.project.cards.iter().enumerate() {
         if in_envelope(CardId(at)) {
             continue;

@@ -30,7 +30,8 @@ pub(super) fn settle(w: &Writer<'_>, sections: &mut [Section]) {
     let mut places = BTreeMap::new();
     for cut in &w.plan.cuts {
         for part in &cut.parts {
-            let ways = [Some(of_plan(cut.paper.0)), only_card(w, part).map(cover::anchor)];
+            let ways =
+                [Some(of_plan(cut.paper.0)), only_card(w, part).map(cover::anchor)];
             let place = ways.into_iter().flatten().find(|it| there.contains(it));
             places.insert(wish(part), place);
         }
@@ -39,7 +40,8 @@ pub(super) fn settle(w: &Writer<'_>, sections: &mut [Section]) {
         let here = section.anchor.clone();
         let mut settled = |text: &mut Text| {
             for inline in text {
-                let Some(place) = inline.link.as_ref().and_then(|it| places.get(it)) else {
+                let Some(place) = inline.link.as_ref().and_then(|it| places.get(it))
+                else {
                     continue;
                 };
                 inline.link = place.clone().filter(|it| *it != here);

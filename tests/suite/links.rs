@@ -42,7 +42,8 @@ fn links(demo: &str, reader: &str) -> (Read, Vec<Link>) {
             let id = it.as_reference().expect("a reference");
             let annotation = file.document.get_dictionary(id).expect("one").clone();
             let says = annotation.get(b"Contents").and_then(lopdf::decode_text_string);
-            let dest = annotation.get(b"Dest").and_then(Object::as_array).expect("a place");
+            let dest =
+                annotation.get(b"Dest").and_then(Object::as_array).expect("a place");
             let target = dest[0].as_reference().expect("a page");
             let to = file.pages.iter().position(|it| *it == target).expect("its page");
             found.push(Link { on, says: says.expect("words"), to, annotation });

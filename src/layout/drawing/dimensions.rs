@@ -237,16 +237,10 @@ fn stand(spot: Spot, word: &Word) -> Stand {
 /// Turns the words that stand level at a side if two of them would stand beside each
 /// other: the drawing would become wide.
 fn turn_if_many(words: &mut [(Spot, u8, Stand, Word)], side: Side, size: f64) {
-    let level = |it: &(Spot, u8, Stand, Word)| {
-        it.0.side == side && it.2 == Stand::Level
-    };
-    let taken: Vec<(f64, f64)> = words
-        .iter()
-        .filter(|it| level(it))
-        .map(|it| stretch(it.0, 0.6 * size))
-        .collect();
-    let beside =
-        |at: f64| taken.iter().filter(|it| it.0 <= at && at < it.1).count();
+    let level = |it: &(Spot, u8, Stand, Word)| it.0.side == side && it.2 == Stand::Level;
+    let taken: Vec<(f64, f64)> =
+        words.iter().filter(|it| level(it)).map(|it| stretch(it.0, 0.6 * size)).collect();
+    let beside = |at: f64| taken.iter().filter(|it| it.0 <= at && at < it.1).count();
     if taken.iter().any(|it| beside(it.0) > 1) {
         words.iter_mut().filter(|it| level(it)).for_each(|it| it.2 = turned(side));
     }
@@ -298,12 +292,7 @@ impl Taken {
 
 /// What a dimension takes, were it in the first lane; `inner` is how far into the lane
 /// its line stands.
-fn wants(
-    spot: Spot,
-    stand: Stand,
-    word: &Word,
-    (size, inner): (f64, f64),
-) -> Vec<Taken> {
+fn wants(spot: Spot, stand: Stand, word: &Word, (size, inner): (f64, f64)) -> Vec<Taken> {
     let around = |half: f64| stretch(spot, half);
     let taken = |lane, (from, to), line, words| Taken { lane, from, to, line, words };
     let half = word.width / 2.0 + 2.0;
