@@ -28,7 +28,10 @@ list-semicolon = ;{ " " }
 
 ## The foot of each page
 
-foot-with-edition = { $title } · { $edition }
+foot-with-edition = { $title } · { $kind ->
+    [number] Ausgabe { $edition }
+   *[words] { $edition }
+}
 foot-with-name = { $left } · { $name }
 foot-page = Seite { $page } von { $pages }
 foot-continued = Fortsetzung
@@ -51,6 +54,7 @@ strip-for-mat = Streifen für die Mattung zu { $label }
 strip-for-labels = Streifen für { $count } Etiketten
 strip-for-mats = Streifen für { $count } Mattungen
 mat-of-label = Mattung für { $label }
+mats-of-labels = Mattungen für die Etiketten
 base-named = Grundkarte { $name }
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
@@ -243,6 +247,7 @@ bag-label = { $label }{ $stamped ->
    *[no] {""}
 }{ $matted ->
     [yes] , auf Mattung
+    [several] , auf ihren Mattungen
    *[no] {""}
 }
 bag-foam = { $count ->
@@ -273,6 +278,7 @@ pack-tools = Dazu das Werkzeug für unterwegs:
 pack-cards = Für jede Karte einen Umschlag nehmen und ihre Teile hineinlegen:
 pack-besides = Außerdem:
 pack-card = { $card }: { $parts }
+pack-card-apart = { $card }, eigens eingeschlagen: { $parts }
 pack-base = Grundkarte
 pack-postage = Porto: im Umschlag sind die Karten bis zu { $thick } dick und { $heavy } schwer; beim Postunternehmen nachfragen
 pack-packaging = Für jedes Set: { $items }.
@@ -444,7 +450,7 @@ slack-part = { $all ->
        *[other] { $count } × { $name }
     }
 }
-cutting-scale = Zeichnungen: { $scale }.
+cutting-scale = Zeichnungen:{ "\u00A0" }{ $scale }.
 cutting-stack = Wo ein Schritt mehrere Bögen oder Teile nennt: bis zu { $count } Kante auf Kante stapeln und in einem Zug schneiden.
 cutting-each = Wo ein Schritt mehrere Bögen oder Teile nennt: eins nach dem anderen schneiden, ohne die Marke zu verstellen.
 take-sheet = { $plans ->
@@ -486,7 +492,7 @@ edge-by-length = { $which ->
 }
 line-up = { $moves ->
     [yes] An die Marke { $mark } legen: { $edge }.
-   *[no] An dieselbe Marke legen: { $edge }.
+   *[no] Marke auf { $mark } lassen und anlegen: { $edge }.
 } { $times ->
     [1] Schneiden.
     [2] Zweimal schneiden, dazwischen neu anlegen.
@@ -583,7 +589,7 @@ score-alt = { $base }, flach liegend, Außenseite oben, { $size }, mit einer ges
     [short] einer kurzen Kante.
    *[any] einer Kante.
 }
-score-caption = Gestrichelt: Bergfalz.
+score-caption = Außenseite oben. Gestrichelt: die Rille.
 strip-alt = Ein Streifen { $size } mit dem Umriss des Etiketts, { $punched }, gestrichelt in der Mitte{ $stamped ->
     [yes] {" "}und darin die Stelle der gestempelten Worte
    *[no] {""}
@@ -799,7 +805,7 @@ state-alt = { $what ->
     [one] {" "}und auf einem Schaumstoffpad
    *[other] {" "}und auf { $raised } Schaumstoffpads
 }: { $name }, { $place }.
-state-scale = Zeichnungen neben den Schritten: { $scale }. Neues hat einen kräftigen Umriss.
+state-scale = Zeichnungen neben den Schritten:{ "\u00A0" }{ $scale }. Neues hat einen kräftigen Umriss.
 tip = Tipp: { $tip }
 
 back-named = die Seite „{ $face }“ von { $what }

@@ -28,7 +28,10 @@ list-semicolon = ;{ " " }
 
 ## The foot of each page
 
-foot-with-edition = { $title } · { $edition }
+foot-with-edition = { $title } · { $kind ->
+    [number] edition { $edition }
+   *[words] { $edition }
+}
 foot-with-name = { $left } · { $name }
 foot-page = Page { $page } of { $pages }
 foot-continued = continued
@@ -53,6 +56,7 @@ strip-for-mat = strip for the mat of the { $label }
 strip-for-labels = strip for { $count } labels
 strip-for-mats = strip for { $count } mats
 mat-of-label = mat for the { $label }
+mats-of-labels = mats for the labels
 base-named = { $name } base
 # A thing that is needed several times.
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
@@ -248,6 +252,7 @@ bag-label = { $label }{ $stamped ->
    *[no] {""}
 }{ $matted ->
     [yes] , on its mat
+    [several] , on their mats
    *[no] {""}
 }
 bag-foam = { $count ->
@@ -278,6 +283,7 @@ pack-tools = And the tools for the way:
 pack-cards = Take an envelope for each card and put its parts in:
 pack-besides = Besides:
 pack-card = { $card }: { $parts }
+pack-card-apart = { $card }, in a wrap of its own: { $parts }
 pack-base = base
 pack-postage = postage: in their envelopes the cards are up to { $thick } thick and { $heavy } heavy; check with your postal operator
 pack-packaging = For each kit: { $items }.
@@ -443,7 +449,7 @@ slack-part = { $all ->
        *[other] { $count }{ "\u00A0" }×{ "\u00A0" }{ $name }
     }
 }
-cutting-scale = Drawings: { $scale }.
+cutting-scale = Drawings:{ "\u00A0" }{ $scale }.
 cutting-stack = Where a step names several sheets or parts, stack up to { $count } with their edges flush and cut them in one stroke.
 cutting-each = Where a step names several sheets or parts, cut one after the other without moving the mark.
 take-sheet = { $plans ->
@@ -485,7 +491,7 @@ edge-by-length = { $which ->
 }
 line-up = { $moves ->
     [yes] Line up { $edge } with the mark at { $mark } and
-   *[no] At the same mark, line up { $edge } and
+   *[no] Leave the mark at { $mark }, line up { $edge } and
 } { $times ->
     [1] cut.
     [2] cut twice, lining up again.
@@ -583,7 +589,7 @@ score-alt = The { $base } lying flat, outside up, { $size }, with a dashed score
     [short] a short edge.
    *[any] an edge.
 }
-score-caption = Dashed: a mountain fold.
+score-caption = The outside lies up. Dashed: the score.
 strip-alt = A strip { $size } with the outline of the label, { $punched }, dashed in its middle{ $stamped ->
     [yes] {" "}and the place of the stamped words in the middle of that
    *[no] {""}
@@ -714,12 +720,12 @@ late-halve = { $with ->
         [long] along its length
         [short] across its length
        *[any] through the middle
-    }. Each half is the { $parts }.
+    }. Each half makes: { $parts }.
    *[other] the { $count } pieces { $piece } { $edge ->
         [long] along their length
         [short] across their length
        *[any] through the middle
-    }. Each half is the { $parts }.
+    }. Each half makes: { $parts }.
 }
 late-thirds = { $with ->
     [yes] With the { $tool }, cut
@@ -816,7 +822,7 @@ state-alt = { $what ->
     [one] {" "}and on a foam square
    *[other] {" "}and on { $raised } foam squares
 }: { $name }, { $place }.
-state-scale = Drawings beside steps: { $scale }. What is new has a heavy outline.
+state-scale = Drawings beside steps:{ "\u00A0" }{ $scale }. What is new has a heavy outline.
 tip = Tip: { $tip }
 
 # The side of a layer that gets the glue.

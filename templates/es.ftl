@@ -28,7 +28,10 @@ list-semicolon = ;{ " " }
 
 ## The foot of each page
 
-foot-with-edition = { $title } · { $edition }
+foot-with-edition = { $title } · { $kind ->
+    [number] edición { $edition }
+   *[words] { $edition }
+}
 foot-with-name = { $left } · { $name }
 foot-page = Página { $page } de { $pages }
 foot-continued = continuación
@@ -51,6 +54,7 @@ strip-for-mat = tira para el fondo de { $label }
 strip-for-labels = tira para { $count } etiquetas
 strip-for-mats = tira para { $count } fondos
 mat-of-label = fondo para { $label }
+mats-of-labels = fondos para las etiquetas
 base-named = base { $name }
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
@@ -243,6 +247,7 @@ bag-label = { $label }{ $stamped ->
    *[no] {""}
 }{ $matted ->
     [yes] , sobre su fondo
+    [several] , sobre sus fondos
    *[no] {""}
 }
 bag-foam = { $count ->
@@ -273,6 +278,7 @@ pack-tools = Y las herramientas para el viaje:
 pack-cards = Tomar un sobre para cada tarjeta y meter en él sus piezas:
 pack-besides = Además:
 pack-card = { $card }: { $parts }
+pack-card-apart = { $card }, en una bolsita aparte: { $parts }
 pack-base = base
 pack-postage = franqueo: en su sobre, las tarjetas llegan a { $thick } de grosor y { $heavy } de peso; consultar al operador postal
 pack-packaging = Para cada kit: { $items }.
@@ -444,7 +450,7 @@ slack-part = { $all ->
        *[other] { $count } × { $name }
     }
 }
-cutting-scale = Dibujos: { $scale }.
+cutting-scale = Dibujos:{ "\u00A0" }{ $scale }.
 cutting-stack = Donde un paso nombra varias hojas o partes, apilar hasta { $count } con los bordes a ras y cortarlas de una vez.
 cutting-each = Donde un paso nombra varias hojas o partes, cortar una tras otra sin mover la marca.
 take-sheet = { $plans ->
@@ -486,7 +492,7 @@ edge-by-length = { $which ->
 }
 line-up = { $moves ->
     [yes] Alinear { $edge } con la marca { $mark } y
-   *[no] En la misma marca, alinear { $edge } y
+   *[no] Dejar la marca en { $mark }, alinear { $edge } y
 } { $times ->
     [1] cortar.
     [2] cortar dos veces, volviendo a alinear.
@@ -583,7 +589,7 @@ score-alt = { $base } en plano, con el exterior arriba, { $size }, con el pliegu
     [short] de un borde corto.
    *[any] de un borde.
 }
-score-caption = Trazos: pliegue en monte.
+score-caption = Exterior arriba. Trazos: el pliegue marcado.
 strip-alt = Una tira { $size } con el contorno de la etiqueta, { $punched }, a trazos en el medio{ $stamped ->
     [yes] {" "}y, en su centro, el lugar de las palabras estampadas
    *[no] {""}
@@ -807,7 +813,7 @@ state-alt = { $what ->
     [one] {" "}y sobre un cuadradito de espuma
    *[other] {" "}y sobre { $raised } cuadraditos de espuma
 }: { $name }, { $place }.
-state-scale = Dibujos junto a los pasos: { $scale }. Lo nuevo lleva trazo grueso.
+state-scale = Dibujos junto a los pasos:{ "\u00A0" }{ $scale }. Lo nuevo lleva trazo grueso.
 tip = Consejo: { $tip }
 
 back-named = la cara «{ $face }» de { $what }

@@ -29,7 +29,10 @@ list-semicolon =  ;{ " " }
 
 ## The foot of each page
 
-foot-with-edition = { $title } · { $edition }
+foot-with-edition = { $title } · { $kind ->
+    [number] édition { $edition }
+   *[words] { $edition }
+}
 foot-with-name = { $left } · { $name }
 foot-page = Page { $page } sur { $pages }
 foot-continued = suite
@@ -52,6 +55,7 @@ strip-for-mat = bande pour le mat de { $label }
 strip-for-labels = bande pour { $count } étiquettes
 strip-for-mats = bande pour { $count } mats
 mat-of-label = mat pour { $label }
+mats-of-labels = mats pour les étiquettes
 base-named = base { $name }
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
@@ -244,6 +248,7 @@ bag-label = { $label }{ $stamped ->
    *[no] {""}
 }{ $matted ->
     [yes] , sur son mat
+    [several] , sur leurs mats
    *[no] {""}
 }
 bag-foam = { $count ->
@@ -274,6 +279,7 @@ pack-tools = Et les outils pour la route :
 pack-cards = Prendre une enveloppe par carte et y glisser ses pièces :
 pack-besides = En plus :
 pack-card = { $card } : { $parts }
+pack-card-apart = { $card }, dans une pochette à part : { $parts }
 pack-base = base
 pack-postage = timbres : dans leur enveloppe, les cartes font jusqu’à { $thick } d’épaisseur et { $heavy } ; se renseigner auprès de l’opérateur postal
 pack-packaging = Pour chaque kit : { $items }.
@@ -445,7 +451,7 @@ slack-part = { $all ->
        *[other] { $count } × { $name }
     }
 }
-cutting-scale = Dessins : { $scale }.
+cutting-scale = Dessins :{ "\u00A0" }{ $scale }.
 cutting-stack = Quand une étape nomme plusieurs feuilles ou parties, en empiler jusqu’à { $count } bord à bord et les couper d’un seul coup.
 cutting-each = Quand une étape nomme plusieurs feuilles ou parties, les couper l’une après l’autre sans changer le repère.
 take-sheet = { $plans ->
@@ -487,7 +493,7 @@ edge-by-length = { $which ->
 }
 line-up = { $moves ->
     [yes] Aligner { $edge } sur le repère { $mark } et
-   *[no] Au même repère, aligner { $edge } et
+   *[no] Laisser le repère à { $mark }, aligner { $edge } et
 } { $times ->
     [1] couper.
     [2] couper deux fois, en réalignant entre les deux.
@@ -584,7 +590,7 @@ score-alt = { $base } à plat, l’extérieur dessus, { $size }, avec un pli mar
     [short] d’un bord court.
    *[any] d’un bord.
 }
-score-caption = Tirets : pli montagne.
+score-caption = Extérieur dessus. Tirets : le pli marqué.
 strip-alt = Une bande { $size } avec le contour de l’étiquette, { $punched }, en tirets au milieu{ $stamped ->
     [yes] {" "}et, au centre, la place des mots tamponnés
    *[no] {""}
@@ -808,7 +814,7 @@ state-alt = { $what ->
     [one] {" "}et sur un carré de mousse
    *[other] {" "}et sur { $raised } carrés de mousse
 } : { $name }, { $place }.
-state-scale = Dessins à côté des étapes : { $scale }. Ce qui est nouveau est en trait fort.
+state-scale = Dessins à côté des étapes :{ "\u00A0" }{ $scale }. Ce qui est nouveau est en trait fort.
 tip = Conseil : { $tip }
 
 back-named = la face «{ "\u00A0" }{ $face }{ "\u00A0" }» de { $what }

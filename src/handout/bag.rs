@@ -124,6 +124,8 @@ fn besides(w: &Writer<'_>) -> Vec<Text> {
             && packing.parts.iter().any(|it| it.card == card)
     };
     let mut items = Vec::new();
+    let cards = || (0..w.project.cards.len()).map(CardId);
+    let message = if cards().any(in_envelope) { "pack-card-apart" } else { "pack-card" };
     for (at, card) in w.project.cards.iter().enumerate() {
         if in_envelope(CardId(at)) {
             continue;
@@ -135,7 +137,7 @@ fn besides(w: &Writer<'_>) -> Vec<Text> {
         };
         let name = w.user(&card.name);
         let values = [("card", name.into()), ("parts", w.list(parts).into())];
-        items.push(w.tell("pack-card", &values));
+        items.push(w.tell(message, &values));
     }
     for cut in &w.plan.cuts {
         if !w.is_ahead(Act::CutPaper(cut.paper)) {
@@ -322,7 +324,7 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                 }
                 PartOf::LabelMat(greeting) => {
                     if !w.is_ahead(Act::MatLabel(greeting)) {
-                        rows.push(match punched::in_bag(w, greeting) {
+                        rows.push(match punched::in_bag(w, part, greeting) {
                             Some((what, size)) => {
                                 Row { count: singly(part), what, size: Some(size) }
                             }
@@ -371,7 +373,7 @@ fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
     let what = if whole { w.lettered(name, Some(part)) } else { strip };
     let stamped = if stamped { "yes" } else { "no" };
     let matted = part.greetings.iter().all(|it| w.is_ahead(Act::MatLabel(it.0)));
-    let matted = if matted { "yes" } else { "no" };
+    let matted = if matted { "several" } else { "no" };
     let values =
         [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
     let size = if whole { outline.outline.size } else { part.size };

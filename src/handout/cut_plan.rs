@@ -5,7 +5,7 @@ use crate::document::{
 };
 use crate::geom::Side;
 use crate::handout::writer::{Arg, Writer, plain, sentences};
-use crate::handout::{Drawings, Wanted, of_blocks, sheets};
+use crate::handout::{Drawings, Wanted, links, of_blocks, sheets};
 use crate::plan::Act;
 use crate::plan::cut::{Alike, Leaf, OwnCompared, PaperCut, Part, PartOf, Toil};
 use crate::project::{FaceId, PieceId, Stock};
@@ -36,7 +36,7 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
     }
     blocks.push(Block::Table(table(w, cut)));
     let title = w.tell("cut-plan-title", &[("paper", paper.into())]);
-    of_blocks(&format!("cut-plan-{}", cut.paper.0 + 1), title, blocks)
+    of_blocks(&links::of_plan(cut.paper.0), title, blocks)
 }
 
 /// How many sheets, whether fewer would do, and what is left over.

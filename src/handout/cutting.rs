@@ -140,7 +140,7 @@ fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     let mut all = vec![take(w, cut, at)];
     let values = [
         ("edge", edge(w, cut, step).into()),
-        ("mark", w.words.length(step.mark).into()),
+        ("mark", vec![Inline::strong(w.words.length(step.mark))].into()),
         ("moves", if step.moves { "yes" } else { "no" }.into()),
         ("times", step.times.into()),
         ("count", count(step.parts_in_hand()).into()),

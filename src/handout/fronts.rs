@@ -41,7 +41,7 @@ pub(super) fn measured(w: &Writer<'_>, half: Half<'_>) -> Drawing {
     let mut dimensions = Dimensions::default();
     for (set, layer) in half.sets.iter().zip(half.layers) {
         let Size { width, height } = half.front.size;
-        let (rect, across, up) = (set.laid, layer.across, layer.up);
+        let (rect, across, up) = (set.placed(), layer.across, layer.up);
         dimensions.add(from_left_or_right(rect, width, across));
         dimensions.add(from_top_or_bottom(rect, height, up));
     }

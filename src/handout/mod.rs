@@ -20,6 +20,7 @@ mod fronts;
 mod gift;
 mod host;
 mod lie;
+mod links;
 mod need;
 mod pattern;
 mod photo;
@@ -120,6 +121,7 @@ pub fn write(
     if options.true_size && !asked {
         sections.extend(true_size::write(w));
     }
+    links::settle(w, &mut sections);
     Document {
         title: w.bare(&project.title),
         language: words.language().to_owned(),
@@ -167,7 +169,14 @@ fn foot(w: &Writer<'_>) -> Foot {
     let mut left = match &w.project.edition {
         Some(edition) => {
             let edition = w.user(edition);
-            let values = [("title", title.into()), ("edition", edition.into())];
+            // A bare number would be taken for that of the page.
+            let number = writer::plain(&edition).chars().all(|it| it.is_ascii_digit());
+            let kind = if number { "number" } else { "words" };
+            let values = [
+                ("title", title.into()),
+                ("kind", kind.into()),
+                ("edition", edition.into()),
+            ];
             w.say("foot-with-edition", &values)
         }
         None => writer::plain(&title),

@@ -1,7 +1,8 @@
 //! What things are called, wherever they are spoken of.
 
-use crate::document::{Inline, Text};
+use crate::document::Text;
 use crate::geom::Side;
+use crate::handout::links;
 use crate::handout::writer::{Writer, plain};
 use crate::plan::cut::{Part, PartOf};
 use crate::project::{
@@ -48,7 +49,7 @@ impl Writer<'_> {
     pub(super) fn lettered(&self, name: Text, part: Option<&Part>) -> Text {
         match part {
             Some(part) => {
-                let letter: Text = vec![Inline::strong(part.letter.clone())];
+                let letter: Text = vec![links::letter(part)];
                 let values = [("name", name.into()), ("letter", letter.into())];
                 self.tell("name-with-letter", &values)
             }

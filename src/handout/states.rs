@@ -95,8 +95,8 @@ fn figure(w: &Writer<'_>, half: Half<'_>, at: usize) -> Figure {
     }
     let size = half.front.size;
     let mut dimensions = Dimensions::default();
-    dimensions.add(fronts::from_left_or_right(set.laid, size.width, layer.across));
-    dimensions.add(fronts::from_top_or_bottom(set.laid, size.height, layer.up));
+    dimensions.add(fronts::from_left_or_right(set.placed(), size.width, layer.across));
+    dimensions.add(fronts::from_top_or_bottom(set.placed(), size.height, layer.up));
     marks.extend(dimensions.marks(w));
     Figure {
         drawing: Drawing { size, marks },

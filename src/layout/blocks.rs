@@ -144,6 +144,7 @@ impl Setter<'_> {
                 slabs.last().is_none_or(|it: &Slab| it.after.is_infinite());
             let (set, count) = self.few(rest, frame, parent);
             rest = &rest[count..];
+            let lines = set.len();
             let above = match block {
                 Block::Heading { .. } => 0.0,
                 Block::Figure(_) | Block::Figures(_) | Block::Beside(..)
@@ -169,6 +170,10 @@ impl Setter<'_> {
                         Block::Paragraph(..),
                         Some(Block::Steps(_) | Block::Table(_) | Block::Figure(_)),
                     ) if after_heading => 1_500.0,
+                    // What leads to a list is read with it.
+                    (Block::Paragraph(..), Some(Block::List(..))) => 9_000.0,
+                    // Many lines that hold for all steps are read before them.
+                    (Block::Paragraph(..), Some(Block::Steps(_))) if lines > 4 => 40.0,
                     (_, Some(Block::Table(_))) => 600.0,
                     _ => 40.0,
                 };
@@ -307,8 +312,8 @@ impl Setter<'_> {
         // The first entry, and the last, are not left alone.
         let count = slabs.len();
         if count > 2 {
-            slabs[0].after = slabs[0].after.max(250.0);
-            slabs[count - 2].after = slabs[count - 2].after.max(250.0);
+            slabs[0].after = slabs[0].after.max(700.0);
+            slabs[count - 2].after = slabs[count - 2].after.max(700.0);
         }
         if let Some(last) = slabs.last_mut() {
             last.after = 0.0;

@@ -70,6 +70,7 @@ pub fn lay_out(
         pages.fill(run, &mut setter);
     }
     pages.foot(&mut setter);
+    pages.name_links(&document.sections);
     let Pages { pages, outline, anchors } = pages;
     let Setter { tags, notes, .. } = setter;
     let laid = Laid {

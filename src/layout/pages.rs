@@ -4,6 +4,7 @@
 use std::collections::BTreeMap;
 
 use crate::document::Inline;
+use crate::document::Section;
 use crate::page::Bookmark;
 use crate::page::Item;
 use crate::page::Owner;
@@ -12,6 +13,7 @@ use crate::page::Place;
 use crate::page::Role;
 use crate::page::TagId;
 
+use super::blocks::plain;
 use super::setter::{Setter, Stand};
 use super::slab::{Mark, Slab};
 use super::text::widths;
@@ -141,6 +143,17 @@ impl Pages {
         }
         page.items.append(&mut whole.items);
         page.links.append(&mut whole.links);
+    }
+
+    /// Makes every link say where it leads, for those who hear it on its own.
+    pub(crate) fn name_links(&mut self, sections: &[Section]) {
+        for link in self.pages.iter_mut().flat_map(|it| &mut it.links) {
+            let section = sections.iter().find(|it| it.anchor == link.to);
+            let title = section.map(|it| plain(&it.title)).unwrap_or_default();
+            if !title.is_empty() && title != link.says {
+                link.says = format!("{}: {title}", link.says);
+            }
+        }
     }
 
     /// Writes the foot of every page.

@@ -6,6 +6,7 @@ use crate::diag::Diagnostic;
 use crate::diag::rules;
 use crate::document::Foot;
 use crate::document::Inline;
+use crate::document::Look;
 use crate::geom::Scale;
 use crate::page::Ink;
 use crate::page::Item;
@@ -198,7 +199,9 @@ impl<'a> Setter<'a> {
             let part = usize::from(placed.part);
             let tag = owners[part];
             let link = words[part].link.as_ref();
-            let ink = if link.is_some() { Ink::ACCENT } else { voice.ink };
+            // Strong words that lead somewhere look like other strong words.
+            let quiet = words[part].look == Look::Strong;
+            let ink = if link.is_some() && !quiet { Ink::ACCENT } else { voice.ink };
             let at = x + placed.x;
             if let Some(to) = link {
                 let area =

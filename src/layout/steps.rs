@@ -357,6 +357,9 @@ impl Setter<'_> {
 /// with the note at its end, if there is none.
 fn stronger(text: &[Inline], note: &[Inline]) -> Text {
     let words = plain(note);
+    if text.iter().any(|it| it.look == Look::Strong && it.text == words) {
+        return text.to_vec();
+    }
     let says = |it: &Inline| {
         let (before, after) = it.text.split_once(&words)?;
         // Not the end of a longer number, such as `148` of `210 × 148`.

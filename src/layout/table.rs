@@ -64,14 +64,15 @@ impl Setter<'_> {
                 let rule = self.rule(left, right, line.height - 0.3, Ink::RULE, 0.3);
                 line.items.push(rule);
             }
-            let ends = index == 0 || index + 2 == count;
-            for line in &mut lines {
-                // A short table is read at a glance, if it is not parted.
-                line.after = match (count, ends) {
-                    (..=1, _) => 20.0,
-                    (..=7, _) => 1_200.0,
-                    (_, true) => 900.0,
-                    (_, false) => 260.0,
+            // A row is not left alone, and a short table is not parted at all.
+            let tied = index == 0 || index + 2 == count || count < 4;
+            let last = lines.len() - 1;
+            for (at, line) in lines.iter_mut().enumerate() {
+                line.after = match count {
+                    _ if tied && at == last => NEVER,
+                    // It is read at a glance, if it is whole.
+                    ..=7 => 2_600.0,
+                    _ => 260.0,
                 };
                 line.head.clone_from(&again);
             }

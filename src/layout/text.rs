@@ -110,21 +110,49 @@ fn key(text: &[Inline], voice: &Voice) -> Key {
 const UNITS: [&str; 12] =
     ["in", "mm", "cm", "m", "ft", "pt", "g", "gsm", "lb", "min", "h", "%"];
 
-/// Control characters mean nothing on paper, and a number like `5 1/2 in` is never
-/// parted at the end of a line.
+/// Control characters mean nothing on paper. A number like `5 1/2 in` is never parted
+/// at the end of a line, nor a size like `8 x 8 in`, which is given its proper sign; so
+/// is the apostrophe in a word.
 fn clean(text: &str) -> String {
-    let mut clean = String::with_capacity(text.len() + 2);
-    let mut digit = false;
-    for (at, character) in text.char_indices() {
-        let tied = character == ' ' && digit && stays_with_number(&text[at + 1..]);
-        digit = character.is_ascii_digit();
-        clean.push(match character {
+    let mut clean = String::with_capacity(text.len() + 4);
+    let mut letters = text.char_indices();
+    while let Some((at, letter)) = letters.next() {
+        let rest = &text[at + letter.len_utf8()..];
+        let measured = letter == ' ' && ends_measured(&clean);
+        if measured && is_times(rest) {
+            clean.push_str("\u{a0}×\u{a0}");
+            // The sign and the space after it.
+            letters.nth(1);
+            continue;
+        }
+        let tied = measured
+            && clean.ends_with(|it: char| it.is_ascii_digit())
+            && stays_with_number(rest);
+        let within = || {
+            clean.ends_with(char::is_alphabetic) && rest.starts_with(char::is_alphabetic)
+        };
+        clean.push(match letter {
             ' ' if tied => '\u{a0}',
+            '\'' if within() => '\u{2019}',
             it if it.is_control() || matches!(it, '\u{2028}' | '\u{2029}') => ' ',
             it => it,
         });
     }
     clean
+}
+
+/// Whether a text ends with a number or with the unit of one.
+fn ends_measured(text: &str) -> bool {
+    let number = |it: &str| it.ends_with(|it: char| it.is_ascii_digit());
+    let word = text.rsplit([' ', '\u{a0}']).next().unwrap_or_default();
+    let before = text[..text.len() - word.len()].trim_end();
+    number(text) || (UNITS.contains(&word) && number(before))
+}
+
+/// Whether a text starts with the sign between two numbers of a size.
+fn is_times(rest: &str) -> bool {
+    let next = rest.strip_prefix("x ").or_else(|| rest.strip_prefix("× "));
+    next.is_some_and(|it| it.starts_with(|it: char| it.is_ascii_digit()))
 }
 
 /// Whether a text starts with a fraction or a unit, which stay with a number before
@@ -353,7 +381,12 @@ mod tests {
     fn numbers_keep_their_fractions_and_units() {
         assert_eq!(clean("Cut 5 1/2 in off"), "Cut 5\u{a0}1/2\u{a0}in off");
         assert_eq!(clean("200 mm, 40 inches"), "200\u{a0}mm, 40 inches");
-        assert_eq!(clean("4 1/4 × 5 1/2"), "4\u{a0}1/4 × 5\u{a0}1/2");
+        assert_eq!(clean("4 1/4 × 5 1/2"), "4\u{a0}1/4\u{a0}×\u{a0}5\u{a0}1/2");
+        assert_eq!(clean("8 x 8 in each"), "8\u{a0}×\u{a0}8\u{a0}in each");
+        assert_eq!(clean("9 mm x 6 mm"), "9\u{a0}mm\u{a0}×\u{a0}6\u{a0}mm");
+        assert_eq!(clean("plan x 3"), "plan x 3");
+        assert_eq!(clean("3 x tile"), "3 x tile");
+        assert_eq!(clean("the keeper's 'own'"), "the keeper\u{2019}s 'own'");
         assert_eq!(clean("on 24 11/2026"), "on 24 11/2026");
         assert_eq!(clean("a\tb"), "a b");
     }

@@ -29,6 +29,7 @@ mod kept;
 mod keys;
 mod layout;
 mod limits;
+mod links;
 mod made_up;
 mod mutate;
 mod mutations;

@@ -60,7 +60,7 @@ fn her_own_cautions_stand_with_the_usual_ones() {
     let document = handout::write(&project, &plan, &template, Options::default());
     let said = format!("{document:?}");
     assert!(said.contains("The heat tool stays at the window."));
-    assert!(said.contains("Each half is"));
+    assert!(said.contains("Each half makes"));
 }
 
 #[test]

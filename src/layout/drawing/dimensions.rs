@@ -131,40 +131,57 @@ pub(super) fn dimensions(
         .collect();
     marks.sort_by_key(|it| it.3);
     let start = canvas.reach;
-    // What is taken on each side, lane by lane: by lines, and by words.
-    let mut lines: [Vec<(u8, f64, f64)>; 4] = Default::default();
-    let mut words: [Vec<(u8, f64, f64)>; 4] = Default::default();
-    let mut texts = Vec::new();
+    let mut words = Vec::new();
+    // Lines keep clear of words that stand inside them.
+    let mut inner = [LINE; 4];
     for (side, along, text, tier) in marks {
         let edges = canvas.edges(along);
         let level = matches!(side, Side::Top | Side::Bottom);
         let (from, to) = if level { (edges[0], edges[2]) } else { (edges[1], edges[3]) };
         let word = Word::new(setter, text, FaceId::SANS, canvas.size);
         let spot = Spot { side, from, to };
-        let (start, end) = taken(spot, &word);
-        let (lines, words) = (&mut lines[index(side)], &mut words[index(side)]);
-        let clash = |taken: &[(u8, f64, f64)], lane: u8| {
-            taken.iter().any(|it| it.0 == lane && it.1 < end && start < it.2)
+        let stand = match stand(spot, &word) {
+            // Large print has no room beside its drawings.
+            Stand::Level if setter.theme.enlarged > 1.0 => turned(side),
+            stand => stand,
         };
-        // Words beyond their line stand where the words of the next lane would.
-        let next = u8::from(stands_beyond(spot, &word));
-        let lane = (tier..u8::MAX - 1)
-            .find(|it| !clash(lines, *it) && !clash(words, *it + next))
-            .unwrap_or(u8::MAX - 1);
-        lines.push((lane, start, end));
-        words.push((lane + next, start, end));
-        texts.push((spot, lane, word));
+        if stand != Stand::Level && matches!(side, Side::Right | Side::Bottom) {
+            inner[index(side)] = 1.15 * canvas.size;
+        }
+        words.push((spot, tier, stand, word));
+    }
+    for side in [Side::Left, Side::Right] {
+        turn_if_many(&mut words, side, canvas.size);
+    }
+    // What is taken on each side, lane by lane.
+    let mut taken: [Vec<Taken>; 4] = Default::default();
+    let mut texts = Vec::new();
+    for (spot, tier, stand, word) in words {
+        let side = index(spot.side);
+        let wants = wants(spot, stand, &word, (canvas.size, inner[side]));
+        let clash = |lane: u8| {
+            let clashes = |want: &Taken| {
+                let there = Taken { lane: want.lane + lane, ..*want };
+                taken[side].iter().any(|it| it.clashes(&there))
+            };
+            wants.iter().any(clashes)
+        };
+        let last = u8::MAX - LANES;
+        let lane = (tier.min(last)..last).find(|it| !clash(*it)).unwrap_or(last);
+        taken[side].extend(wants.iter().map(|it| Taken { lane: it.lane + lane, ..*it }));
+        texts.push((spot, lane, stand, word));
     }
     let mut placed = Vec::new();
-    // Lanes that nothing stands in take no room.
-    for (spot, lane, word) in texts {
+    for (spot, lane, stand, word) in texts {
         let side = index(spot.side);
-        let taken = lines[side].iter().chain(&words[side]);
-        let mut used: Vec<u8> = taken.map(|it| it.0).collect();
+        // Lanes that nothing stands in take no room.
+        let mut used: Vec<u8> = taken[side].iter().map(|it| it.lane).collect();
         used.sort_unstable();
         used.dedup();
         let lane = used.iter().position(|it| *it == lane).unwrap_or(0);
-        placed.push(dimension(canvas, spot, (bare[side], start[side]), lane, word));
+        let near = start[side] + 4.0 + PITCH * canvas.size * lane as f64;
+        let outs = [bare[side], near, near + inner[side]];
+        placed.push(dimension(canvas, spot, stand, outs, word));
     }
     // Words last: lines of dimensions further out end at them.
     for Placed { word, edges, upwards } in placed {
@@ -195,47 +212,140 @@ const HEAD: (f64, f64) = (1.2, 5.0);
 /// Shorter stretches have no room for two arrowheads.
 const SHORT: f64 = 2.0 * HEAD.1 + 2.0;
 
-/// Whether the words stand beyond their line, since they are longer than the stretch
-/// and would hide the lines that lead to it.
-fn stands_beyond(spot: Spot, word: &Word) -> bool {
-    let inside = matches!(spot.side, Side::Right | Side::Bottom);
-    inside && spot.to - spot.from < word.width + 3.0
+/// Where the words of a dimension stand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Stand {
+    /// Along the line: above it, as one reads.
+    Along,
+    /// Below the line, since they are longer than the stretch and would hide the lines
+    /// that lead to it.
+    Beyond,
+    /// Level beside a line that is upright, where they would be longer than it.
+    Level,
 }
 
-/// The stretch that a dimension takes in its lane.
-fn taken(spot: Spot, word: &Word) -> (f64, f64) {
+/// Where there is room for the words of a dimension.
+fn stand(spot: Spot, word: &Word) -> Stand {
+    let long = spot.to - spot.from < word.width + 3.0;
+    match spot.side {
+        Side::Left | Side::Right if long => Stand::Level,
+        Side::Bottom if long => Stand::Beyond,
+        Side::Left | Side::Right | Side::Top | Side::Bottom => Stand::Along,
+    }
+}
+
+/// Turns the words that stand level at a side if two of them would stand beside each
+/// other: the drawing would become wide.
+fn turn_if_many(words: &mut [(Spot, u8, Stand, Word)], side: Side, size: f64) {
+    let level = |it: &(Spot, u8, Stand, Word)| it.0.side == side && it.2 == Stand::Level;
+    let taken: Vec<(f64, f64)> =
+        words.iter().filter(|it| level(it)).map(|it| stretch(it.0, 0.6 * size)).collect();
+    let beside = |at: f64| taken.iter().filter(|it| it.0 <= at && at < it.1).count();
+    if taken.iter().any(|it| beside(it.0) > 1) {
+        words.iter_mut().filter(|it| level(it)).for_each(|it| it.2 = turned(side));
+    }
+}
+
+/// Where words stand that could stand level.
+fn turned(side: Side) -> Stand {
+    if side == Side::Left { Stand::Along } else { Stand::Beyond }
+}
+
+/// What a dimension takes along its side: itself, the arrows that point at it from
+/// outside where it is short, and half of its words on each side of its middle.
+fn stretch(spot: Spot, half: f64) -> (f64, f64) {
     let short = spot.to - spot.from < SHORT;
     let more = if short { OUTSIDE } else { -0.1 };
     let middle = (spot.from + spot.to) / 2.0;
-    let half = word.width / 2.0 + 2.0;
     ((spot.from - more).min(middle - half), (spot.to + more).max(middle + half))
 }
 
-/// Draws one dimension in its lane: `bare` is where the outline ends, `start` where
-/// the lanes begin.
+/// More lanes than any words take.
+const LANES: u8 = 12;
+
+/// Between a dimension's line and words that stand beside its arrowheads.
+const CLEAR: f64 = 3.6;
+
+/// Where the line of a lane stands that has no words inside.
+const LINE: f64 = 2.0;
+
+/// How far apart lanes are, in sizes of the words.
+const PITCH: f64 = 1.5;
+
+/// A stretch that is taken in a lane.
+#[derive(Clone, Copy, Debug)]
+struct Taken {
+    lane: u8,
+    from: f64,
+    to: f64,
+    /// Both a line and words; else lines pass by the words of the lane before.
+    line: bool,
+    words: bool,
+}
+
+impl Taken {
+    fn clashes(&self, other: &Self) -> bool {
+        let alike = (self.line && other.line) || (self.words && other.words);
+        alike && self.lane == other.lane && self.from < other.to && other.from < self.to
+    }
+}
+
+/// What a dimension takes, were it in the first lane; `inner` is how far into the lane
+/// its line stands.
+fn wants(spot: Spot, stand: Stand, word: &Word, (size, inner): (f64, f64)) -> Vec<Taken> {
+    let around = |half: f64| stretch(spot, half);
+    let taken = |lane, (from, to), line, words| Taken { lane, from, to, line, words };
+    let half = word.width / 2.0 + 2.0;
+    match stand {
+        Stand::Along => vec![taken(0, around(half), true, true)],
+        // Words stand where the words of the next lane would.
+        Stand::Beyond => {
+            vec![taken(0, around(half), true, false), taken(1, around(half), false, true)]
+        }
+        Stand::Level => {
+            let far = (inner + CLEAR + word.width + 3.0) / (PITCH * size);
+            #[expect(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                reason = "clamped"
+            )]
+            let lanes = far.ceil().clamp(1.0, f64::from(LANES)) as u8;
+            let half = 0.6 * size;
+            let middle = (spot.from + spot.to) / 2.0;
+            let words = (middle - half, middle + half);
+            let first = taken(0, around(half), true, true);
+            let next = (1..lanes).map(|lane| taken(lane, words, true, true));
+            std::iter::once(first).chain(next).collect()
+        }
+    }
+}
+
+/// Draws one dimension in its lane, which starts at `near`, with its line at `line`;
+/// `bare` is where the outline ends.
 fn dimension(
     canvas: &mut Canvas,
     spot: Spot,
-    (bare, start): (f64, f64),
-    lane: usize,
+    stand: Stand,
+    [bare, near, line]: [f64; 3],
     word: Word,
 ) -> Placed {
     let (size, area) = (canvas.size, canvas.area);
     // Words stand above their line: outside it at the top and left, inside it at
     // the bottom and right.
     let outside = matches!(spot.side, Side::Top | Side::Left);
-    let near = start + 4.0 + 1.5 * size * lane as f64;
-    let line = near + if outside { 2.0 } else { 1.15 * size };
-    let beyond = stands_beyond(spot, &word);
-    let (words_near, words_far) = if outside || beyond {
-        (line + 2.2, line + 2.2 + 0.9 * size)
-    } else {
-        (near, line - 2.0)
+    let high = 0.9 * size;
+    let (words_near, words_far) = match stand {
+        Stand::Level => (line + CLEAR, line + CLEAR + word.width + 1.0),
+        Stand::Beyond => (line + 2.2, line + 2.2 + high),
+        Stand::Along if outside => (line + 2.2, line + 2.2 + high),
+        Stand::Along => (near, line - 2.0),
     };
+    // Lines that lead to the stretch end short of words that stand beyond it.
+    let over = if stand == Stand::Along { 2.5 } else { 1.6 };
     let (from, to) = (spot.from, spot.to);
     let point = |along: f64, out: f64| spot.point(area, along, out);
     let ends =
-        [from, to].map(|it| Piece::line(point(it, bare + 1.5), point(it, line + 2.5)));
+        [from, to].map(|it| Piece::line(point(it, bare + 1.5), point(it, line + over)));
     canvas.path(ends.to_vec(), None, Some(thin(Ink::QUIET)));
     let (slim, long) = HEAD;
     // Where it is too short for arrows inside, they point at it from outside.
@@ -251,16 +361,20 @@ fn dimension(
         [head(tip, tail, long, slim), head(tail, tip, long, slim)]
     };
     canvas.path(heads.to_vec(), Some(Ink::QUIET), None);
-    let half = word.width / 2.0;
     let middle = (from + to) / 2.0;
-    let along = (middle - half - 1.0, middle + half + 1.0);
+    let upright = matches!(spot.side, Side::Left | Side::Right);
+    let half = match stand {
+        Stand::Level => high / 2.0,
+        Stand::Along | Stand::Beyond => word.width / 2.0 + 1.0,
+    };
+    let along = (middle - half, middle + half);
     let words = spot.edges(area, along, (words_near, words_far));
     canvas.taken.push(words);
     canvas.cover(words);
-    canvas.cover(spot.edges(area, (from - 0.3, to + 0.3), (0.0, line + 2.5)));
+    canvas.cover(spot.edges(area, (from - 0.3, to + 0.3), (0.0, line + over)));
     let reach = &mut canvas.reach[index(spot.side)];
-    *reach = reach.max(words_far.max(line + 2.5));
-    let upwards = matches!(spot.side, Side::Left | Side::Right);
+    *reach = reach.max(words_far.max(line + over));
+    let upwards = upright && stand != Stand::Level;
     Placed { word, edges: words, upwards }
 }
 

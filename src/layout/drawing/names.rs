@@ -184,14 +184,26 @@ pub(super) fn leaders(
         .into_iter()
         .map(|it| {
             let lines = Word::lines(setter, &it.words, 11.0 * size);
-            (spot_of(canvas, it.edges), lines)
+            let spots = spots_of(canvas, it.edges);
+            // The first from which a line leads out that crosses no words.
+            let near = |at: f64| {
+                if (at - middle).abs() < 1.0 { left_is_free } else { at < middle }
+            };
+            let ways = [true, false].map(|it| spots.iter().map(move |at| (*at, it)));
+            let mut ways = ways.into_iter().flatten();
+            let clear = ways.find_map(|(at, nearer)| {
+                let left = near(at.0) == nearer;
+                let (from, to) = if left { (far_left, at.0) } else { (at.0, far_right) };
+                let line = [from, at.1 - 0.8, to, at.1 + 0.8];
+                canvas.is_free(line).then_some((at, left))
+            });
+            (clear.unwrap_or((spots[0], near(spots[0].0))), lines)
         })
         .collect();
-    words.sort_by(|one, two| one.0.1.total_cmp(&two.0.1));
+    words.sort_by(|one, two| one.0.0.1.total_cmp(&two.0.0.1));
     let mut next = [f64::NEG_INFINITY; 2];
     let (mut strokes, mut dots) = (Vec::new(), Vec::new());
-    for (at, lines) in words {
-        let left = if (at.0 - middle).abs() < 1.0 { left_is_free } else { at.0 < middle };
+    for ((at, left), lines) in words {
         let side = usize::from(left);
         let width = lines.iter().map(|it| it.width).fold(0.0, f64::max);
         let height = 0.9 * size + leading * (lines.len().max(1) - 1) as f64;
@@ -226,8 +238,9 @@ pub(super) fn leaders(
     canvas.items.extend(words);
 }
 
-/// Where a leader ends: in the middle of what it names, or wherever that is seen.
-fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
+/// Where a leader may end: in the middle of what it names, or wherever that is seen;
+/// at least one place, the best first.
+fn spots_of(canvas: &Canvas, edges: Edges) -> Vec<(f64, f64)> {
     const PARTS: [f64; 5] = [0.5, 0.3, 0.7, 0.12, 0.88];
     let hiding = &canvas.drawn[above(canvas, edges)..];
     let points =
@@ -259,7 +272,11 @@ fn spot_of(canvas: &Canvas, edges: Edges) -> (f64, f64) {
             x < left || x > right || y < top || y > bottom
         })
     };
-    points.clone().find(seen).or_else(|| border.into_iter().find(bare)).unwrap_or(middle)
+    let seen: Vec<_> = points.filter(seen).collect();
+    if !seen.is_empty() {
+        return seen;
+    }
+    vec![border.into_iter().find(bare).unwrap_or(middle)]
 }
 
 /// Draws the arrows that show how patterns stand; names find their place afterwards.

@@ -4,7 +4,7 @@ use crate::document::Drawing;
 use crate::document::Fill;
 use crate::document::Mark;
 use crate::document::Stroke;
-use crate::geom::{self, Length, Narrowed, Rect, Shape, Side};
+use crate::geom::{self, Curved, Length, Narrowed, Rect, Shape, Side};
 use crate::page::Ink;
 use crate::page::Line;
 use crate::page::PathStep;
@@ -162,19 +162,16 @@ fn core(edges: Edges, shape: Shape) -> Edges {
     let [left, top, right, bottom] = edges;
     let (width, height) = (right - left, bottom - top);
     // An oval holds a box of 1/√2 of its width and height.
-    let by = match shape {
-        Shape::Rectangle => 0.0,
-        Shape::Rounded => 0.055,
-        Shape::Circle | Shape::Oval | Shape::Narrowed(_) => 0.15,
-        Shape::Tag => 0.14,
-    };
+    let short = width.min(height);
     let (dx, dy) = match shape {
-        Shape::Rounded => (by * width.min(height), by * width.min(height)),
-        Shape::Rectangle
-        | Shape::Circle
-        | Shape::Oval
-        | Shape::Tag
-        | Shape::Narrowed(_) => (by * width, by * height),
+        Shape::Rectangle => (0.0, 0.0),
+        Shape::Rounded => (0.055 * short, 0.055 * short),
+        // Its corners are as round as they were when it was higher.
+        Shape::Narrowed(narrowed) if narrowed.of == Curved::Rounded => {
+            (0.08 * short, 0.08 * short)
+        }
+        Shape::Circle | Shape::Oval | Shape::Narrowed(_) => (0.15 * width, 0.15 * height),
+        Shape::Tag => (0.14 * width, 0.14 * height),
     };
     [left + dx, top + dy, right - dx, bottom - dy]
 }

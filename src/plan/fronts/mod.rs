@@ -57,6 +57,12 @@ impl Set {
     pub fn visible(&self) -> Rect {
         self.mat.unwrap_or(self.rect)
     }
+
+    /// What the description's distances are measured from: the layer as it is laid
+    /// on, or its mat.
+    pub fn placed(&self) -> Rect {
+        self.mat.unwrap_or(self.laid)
+    }
 }
 
 /// Puts every layer of every card in its place.
