@@ -154,6 +154,28 @@ fn one_file_is_made_for_each_language_and_says_which() {
 }
 
 #[test]
+fn a_demo_in_three_scripts_says_its_words_in_their_order() {
+    let folder = folder("scripts-demo");
+    let file = folder.join("words.pdf");
+    let to = file.to_str().expect("a plain path");
+    let (code, _, err) = run(&["make", "demo-data/word-table.yaml", "-o", to]);
+    assert!(same(code, 0), "{err}");
+    assert_eq!(err, "");
+    let read = Read::new(&fs::read(&file).unwrap());
+    let pages: String = (0..read.pages.len()).map(|it| read.text(it)).collect();
+    let text: String = pages.split_whitespace().collect();
+    // On the label, and in quotes in the sentences.
+    for words in ["شكرالكمنالقلب", "お誕生日おめでとう", "Καλώςήρθατε"] {
+        for said in [words, &format!("“{words}”")] {
+            assert!(text.contains(said), "`{said}` in {text}");
+        }
+    }
+    let faces: Vec<_> = read.fonts().into_iter().map(|it| it.0).collect();
+    let own = |name: &str| faces.iter().any(|it| it.contains(name));
+    assert!(own("WordTableArabic") && own("WordTableJapanese"), "{faces:?}");
+}
+
+#[test]
 fn without_the_font_each_character_is_named_where_it_stands() {
     let folder = folder("scripts-without");
     let text = fs::read_to_string(format!("{HERE}/lantern-words.yaml")).unwrap();

@@ -147,7 +147,7 @@ fn made(text: &str, template: &str) -> (Document, Vec<u8>) {
         Unit::Mm => PageSize::A5,
     };
     let setup = PageSetup { size, ..PageSetup::default() };
-    let mut press = Press::new();
+    let mut press = demos::press();
     let laid = layout::lay_out(&mut press, &document, &setup);
     let laid = laid.value.expect("demos can be laid out");
     let bytes = pdf::write(&laid, press.library(), &PdfInfo::default());
