@@ -347,7 +347,27 @@ impl Open {
 
 #[cfg(test)]
 mod tests {
-    use super::clean;
+    use super::{Press, clean, set_words};
+    use crate::fonts::FaceId;
+
+    #[test]
+    fn thai_breaks_between_words() {
+        // Hello, thanks, water, table: words from memory, as any dictionary has them.
+        let words = ["สวัสดี", "ขอบคุณ", "น้ำ", "โต๊ะ"];
+        let text = words.concat();
+        // A face without these letters sets a box for each, which is wide enough here.
+        let lines = set_words(&mut Press::new(), &text, FaceId::SERIF, 10.0, 60.0);
+        let mut starts = Vec::new();
+        for line in &lines.lines {
+            let said: String = line.runs.iter().map(|it| it.run.text.as_str()).collect();
+            starts.push(said);
+        }
+        assert!(starts.len() > 1, "{starts:?}");
+        for line in starts {
+            let begins = words.iter().any(|it| line.starts_with(it));
+            assert!(begins, "a line begins within a word: {line}");
+        }
+    }
 
     #[test]
     fn numbers_keep_their_fractions_and_units() {

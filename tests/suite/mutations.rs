@@ -4,7 +4,7 @@ use std::fs;
 
 use leafwright::diag::{Diagnostic, render};
 use leafwright::handout::{self, Options, Template};
-use leafwright::layout::{self, PageSetup, Press};
+use leafwright::layout::{self, PageSetup};
 use leafwright::pdf::{self, PdfInfo};
 use leafwright::plan::{PlanOptions, plan};
 use leafwright::project::Project;

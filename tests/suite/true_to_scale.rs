@@ -6,7 +6,7 @@ use std::fs;
 use leafwright::document::{Block, Document, Figure, Fill, Mark};
 use leafwright::geom::{Pt, Size, Unit};
 use leafwright::handout::{self, Template};
-use leafwright::layout::{self, PageSetup, PageSize, Press};
+use leafwright::layout::{self, PageSetup, PageSize};
 use leafwright::pdf::{self, PdfInfo};
 use leafwright::plan::{PlanOptions, plan};
 use leafwright::project;
