@@ -189,11 +189,14 @@ fn whole(bytes: &[u8]) -> Result<bool, Fault> {
     while let Some((long, after)) = rest.split_first_chunk::<4>() {
         let long = usize::try_from(u32::from_be_bytes(*long)).unwrap_or(usize::MAX);
         // The kind is checked along with what it holds.
-        let Some((held, after)) = long.checked_add(4).and_then(|it| after.split_at_checked(it))
+        let Some((held, after)) =
+            long.checked_add(4).and_then(|it| after.split_at_checked(it))
         else {
             return Ok(false);
         };
-        let Some((check, after)) = after.split_first_chunk::<4>() else { return Ok(false) };
+        let Some((check, after)) = after.split_first_chunk::<4>() else {
+            return Ok(false);
+        };
         // Capital kinds are needed to show the picture; what is wrong with others
         // does no harm.
         let needed = held.first().is_some_and(u8::is_ascii_uppercase);
