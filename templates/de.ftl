@@ -68,14 +68,14 @@ tool-kind = { $kind ->
 }
 tool-with-kind = { $name } ({ $kind })
 edge = { $side ->
-    [left] linke Kante
-    [top] obere Kante
-    [right] rechte Kante
-   *[bottom] untere Kante
+    [left] Linke Kante
+    [top] Obere Kante
+    [right] Rechte Kante
+   *[bottom] Untere Kante
 }
 foam-squares = { $count ->
-    [one] 1 Schaumstoffpad
-   *[other] { $count } Schaumstoffpads
+    [one] 1 Abstandspad
+   *[other] { $count } Abstandspads
 }
 
 
@@ -149,7 +149,7 @@ caution-knife = Scharfes Messer. Es kann in die Haut schneiden. Auf einer Schnei
 caution-scissors = Scharfe Spitzen und Schneiden. Scheren können schneiden und stechen. Im Sitzen schneiden und die Schere geschlossen weitergeben, mit den Griffen voran. Kinder brauchen jemanden neben sich.
 caution-punch = Stanzer. Er kann Finger quetschen. Die Finger nicht in die Öffnung halten und auf einem festen Tisch drücken.
 caution-heat = Heißes Werkzeug. Es verbrennt die Haut bei Berührung und versengt Papier. Auf dem Ständer ablegen, nie unbeaufsichtigt lassen, nach Gebrauch den Stecker ziehen. Nur für Erwachsene.
-caution-small-parts = Kleine Teile, zum Beispiel Schaumstoffpads. Kleine Kinder können daran ersticken. Von Kindern unter 3 Jahren fernhalten.
+caution-small-parts = Kleine Teile, zum Beispiel Abstandspads. Kleine Kinder können daran ersticken. Von Kindern unter 3 Jahren fernhalten.
 caution-moving = Klingen und heiße Werkzeuge im fahrenden Fahrzeug. Bei einem Ruck können sie abrutschen und jemanden verletzen. Während der Fahrt nicht benutzen.
 caution-luggage = Klingen im Gepäck. Sie können beim Öffnen verletzen und abgenommen werden. Einwickeln und vor der Reise nachfragen, was im Zug, Bus oder Flugzeug erlaubt ist.
 caution-glue = Nasser Kleber hinterlässt Flecken auf Papier und Tischen und wellt dünnes Papier. Über Schmierpapier dünn verstreichen und die Angaben auf der Packung beachten.
@@ -163,8 +163,8 @@ caution-last = Örtliche Vorschriften und die Anleitungen der Werkzeuge gehen vo
 
 need-title = { $reader ->
     [class] Auf dem Tisch, für alle
-    [kit] Was gebraucht wird
-    [travel] Was zu Hause gebraucht wird
+    [kit] Das wird gebraucht
+    [travel] Das wird zu Hause gebraucht
    *[maker] Werkzeug
 }
 need-pen = ein Stift
@@ -183,8 +183,8 @@ buy-for = { $kits ->
    *[other] {" "}und { $spares } als Reserve.
 }
 buy-summary = Was einzukaufen ist: wie viel für ein Set, wie viel für alle, in wie vielen Packungen, und wie viel übrig bleibt.
-buy-what = Was
-buy-one-kit = Ein Set
+buy-what = Artikel
+buy-one-kit = Je Set
 buy-all = Alle
 buy-packs = Packungen
 buy-over = Übrig
@@ -226,7 +226,7 @@ good-sheets = { $paper }, Bögen { $size }
 good-scraps = Papierreste { $paper }, mindestens { $size }
 good-envelopes = Umschläge für { $base }
 good-envelopes-size = Umschläge { $size } für { $base }
-good-foam = Schaumstoffpads
+good-foam = Abstandspads
 good-order = { $good }, Bestellnummer { $number }
 
 
@@ -235,7 +235,7 @@ good-order = { $good }, Bestellnummer { $number }
 bag-title = In der Tüte: bitte abhaken
 bag-summary = Was in der Tüte liegt: wie viel, was und wie groß.
 bag-count = Anzahl
-bag-what = Was
+bag-what = Inhalt
 bag-size = Größe
 bag-base = { $base }, { $state ->
     [folded] gefalzt
@@ -251,8 +251,8 @@ bag-label = { $label }{ $stamped ->
    *[no] {""}
 }
 bag-foam = { $count ->
-    [one] Schaumstoffpad
-   *[other] Schaumstoffpads
+    [one] Abstandspad
+   *[other] Abstandspads
 }
 bag-envelopes = { $count ->
     [one] Umschlag
@@ -263,8 +263,8 @@ bag-sheets = { $count ->
    *[other] Bögen { $paper }
 }
 pack-title = { $hands ->
-    [maker] Was in jede Tüte kommt
-   *[reader] Was einzupacken ist
+    [maker] Das kommt in jede Tüte
+   *[reader] Das kommt ins Gepäck
 }
 pack-bags = { $kits ->
     [one] Eine Tüte.
@@ -275,12 +275,12 @@ pack-bags = { $kits ->
     }
 }
 pack-tools = Dazu das Werkzeug für unterwegs:
-pack-cards = Für jede Karte einen Umschlag nehmen und ihre Teile hineinlegen:
+pack-cards = Die Teile jeder Karte in einen Umschlag legen:
 pack-besides = Außerdem:
 pack-card = { $card }: { $parts }
 pack-card-apart = { $card }, eigens eingeschlagen: { $parts }
 pack-base = Grundkarte
-pack-postage = Porto: im Umschlag sind die Karten bis zu { $thick } dick und { $heavy } schwer; beim Postunternehmen nachfragen
+pack-postage = Porto: im Umschlag sind die Karten bis zu { $thick } dick und { $heavy } schwer; bei der Post nachfragen
 pack-packaging = Für jedes Set: { $items }.
 pack-flat = Flaches Papier zwischen zwei Stücke fester Pappe legen, damit nichts knickt.
 
@@ -309,10 +309,10 @@ sheets-bound = { $least ->
    *[other] Ein Plan mit weniger wurde nicht gefunden; mindestens { $least } sind nötig.
 }
 offcut-kept = { $proven ->
-    [yes] Das Reststück zum Aufheben misst { $size }; kein Plan mit so wenigen Bögen lässt ein größeres übrig.
-   *[no] Das Reststück zum Aufheben misst { $size }.
+    [yes] Reststück zum Aufheben: { $size }; größer geht es mit so wenigen Bögen nicht.
+   *[no] Reststück zum Aufheben: { $size }.
 }
-own-way = Der eigene Weg braucht { $sheets ->
+own-way = Der eigene Schnittplan braucht { $sheets ->
     [one] einen Bogen
    *[other] { $sheets } Bögen
 } und { $cuts ->
@@ -329,7 +329,7 @@ own-way = Der eigene Weg braucht { $sheets ->
        *[other] { $bestcuts } Schnitte
     }.
 }
-own-offcut = Der eigene Weg lässt ein Reststück von { $size } übrig, der beste Plan eines von { $best }.
+own-offcut = Der eigene Schnittplan lässt ein Reststück von { $size } übrig, der beste Plan eines von { $best }.
 alike-instead = Werden alle Bögen gleich geschnitten, braucht es { $more ->
     [0] ebenso viele Bögen
     [one] einen Bogen mehr
@@ -409,7 +409,7 @@ plan-alt = Ein Bogen von { $size }, durch { $cuts ->
 parts-letter = Zeichen
 parts-name = Zuschnitt
 parts-size = Breite × Höhe
-parts-per-kit = Ein Set
+parts-per-kit = Je Set
 parts-in-all = Gesamt
 parts-summary = Was aus { $paper } geschnitten wird: Zeichen, Name, Größe und Anzahl.
 
@@ -417,15 +417,15 @@ parts-summary = Was aus { $paper } geschnitten wird: Zeichen, Name, Größe und 
 ## Steps at the trimmer
 
 cutting-title = Zuschneiden: { $paper }
-cutting-mark = Die Marke ist die Stelle am Lineal des Papierschneiders, an der eine Kante angelegt wird. Was zwischen dieser Kante und der Klinge liegt, fällt ab; das andere bleibt übrig.
+cutting-mark = Die Marke ist die Stelle am Lineal des Papierschneiders, an der eine Kante angelegt wird. Was zwischen dieser Kante und der Klinge liegt, wird abgeschnitten; das andere bleibt übrig.
 cutting-marks = { $marks ->
-    [one] Die Marke wird einmal eingestellt.
-   *[other] Die Marke wird { $marks }-mal eingestellt{ $proven ->
-        [yes] ; keine Reihenfolge dieser Schnitte kommt mit weniger aus.
+    [one] Die Marke einmal einstellen.
+   *[other] Die Marke { $marks }-mal einstellen{ $proven ->
+        [yes] ; weniger geht mit diesen Schnitten nicht.
        *[no] .
     }
 }
-cutting-edges = Oben, unten, links und rechts gelten so, wie das Muster steht, wie auch immer das Papier liegt.
+cutting-edges = Oben, unten, links und rechts gelten für das Muster, egal wie das Papier im Schneider liegt.
 slack = { $plans ->
     [one] { $sheets ->
         [one] Ist der Bogen
@@ -435,11 +435,11 @@ slack = { $plans ->
 } etwas zu { $way ->
     [width] schmal oder zu breit
    *[height] niedrig oder zu hoch
-}, trifft der { $count ->
-    [one] Unterschied: { $parts }.
-   *[other] Unterschied diese Teile: { $parts }.
+}, { $count ->
+    [one] weicht dieses Teil mit ab: { $parts }.
+   *[other] weichen diese Teile mit ab: { $parts }.
 }
-slack-many = Was einem Bogen fehlt oder was er zu groß ist, trifft den Zuschnitt, der am Ende nachgemessen wird.
+slack-many = Ist ein Bogen etwas zu klein oder zu groß, weicht der Zuschnitt mit ab, der am Ende nachgemessen wird.
 slack-part = { $all ->
     [yes] { $count ->
         [one] { $name }
@@ -466,68 +466,68 @@ take-sheet = { $plans ->
 sheet-face-up = Die Seite „{ $face }“ liegt oben.
 take-aside = { $count ->
     [one] Das Teil aus Schritt { $step }, { $size }, nehmen{ $turn ->
-        [yes] {" "}und um eine Vierteldrehung drehen.
+        [yes] {" "}und um 90° drehen.
        *[no] .
     }
    *[other] Die { $count } Teile aus Schritt { $step }, je { $size }, nehmen{ $turn ->
-        [yes] {" "}und um eine Vierteldrehung drehen.
+        [yes] {" "}und um 90° drehen.
        *[no] .
     }
 }
 go-on = { $count ->
     [one] { $turn ->
-        [yes] Das Teil in der Hand, { $size }, um eine Vierteldrehung drehen.
+        [yes] Das Teil in der Hand, { $size }, um 90° drehen.
        *[no] Mit dem Teil in der Hand, { $size }, weiterarbeiten.
     }
    *[other] { $turn ->
-        [yes] Die { $count } Teile in der Hand, je { $size }, um eine Vierteldrehung drehen.
+        [yes] Die { $count } Teile in der Hand, je { $size }, um 90° drehen.
        *[no] Mit den { $count } Teilen in der Hand, je { $size }, weiterarbeiten.
     }
 }
-edge-of-length = die { $edge } ({ $length })
+edge-of-length = { $edge } ({ $length })
 edge-by-length = { $which ->
-    [long] eine lange Kante ({ $length })
-    [short] eine kurze Kante ({ $length })
-   *[any] eine Kante ({ $length })
+    [long] Eine lange Kante ({ $length })
+    [short] Eine kurze Kante ({ $length })
+   *[any] Eine Kante ({ $length })
 }
 line-up = { $moves ->
-    [yes] An die Marke { $mark } legen: { $edge }.
-   *[no] Marke auf { $mark } lassen und anlegen: { $edge }.
+    [yes] { $edge } an die Marke { $mark } legen
+   *[no] Marke auf { $mark } lassen. { $edge } dort anlegen
 } { $times ->
-    [1] Schneiden.
-    [2] Zweimal schneiden, dazwischen neu anlegen.
-   *[other] { $times }-mal schneiden, jedes Mal neu anlegen.
+    [1] und schneiden.
+    [2] und zweimal schneiden, dazwischen neu anlegen.
+   *[other] und { $times }-mal schneiden, jedes Mal neu anlegen.
 }
 off-part = { $count ->
-    [one] Es fällt ab: { $name }{ $total ->
+    [one] Abgeschnitten: { $name }{ $total ->
         [one] .
        *[other] , zusammen { $total }.
     }
-   *[other] Jedes Mal fällt ab: { $name }, zusammen { $total }.
+   *[other] Jedes Mal abgeschnitten: { $name }, zusammen { $total }.
 }
 off-aside = { $count ->
-    [one] Was abfällt, { $size }, für Schritt { $step } beiseitelegen.
-   *[other] Die { $count } Teile, die abfallen, je { $size }, für Schritt { $step } beiseitelegen.
+    [one] Abgeschnitten: { $size }, für Schritt { $step } beiseitelegen.
+   *[other] Abgeschnitten: { $count } Teile, je { $size }, für Schritt { $step } beiseitelegen.
 }
 off-in-hand = { $count ->
-    [one] Was abfällt, { $size }, in der Hand behalten.
-   *[other] Die { $count } Teile, die abfallen, je { $size }, in der Hand behalten.
+    [one] Abgeschnitten: { $size }, in der Hand behalten.
+   *[other] Abgeschnitten: { $count } Teile, je { $size }, in der Hand behalten.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Was abfällt, { $size }, als Reststück aufheben.
-       *[other] Die { $count } Teile, die abfallen, je { $size }, als Reststücke aufheben.
+        [one] Abgeschnitten: { $size }, als Reststück aufheben.
+       *[other] Abgeschnitten: { $count } Teile, je { $size }, als Reststücke aufheben.
     }
    *[no] { $count ->
-        [one] Was abfällt, { $size }, kommt zu den Papierresten.
-       *[other] Die { $count } Teile, die abfallen, je { $size }, kommen zu den Papierresten.
+        [one] Abgeschnitten: { $size }, zu den Papierresten.
+       *[other] Abgeschnitten: { $count } Teile, je { $size }, zu den Papierresten.
     }
 }
 off-waste = { $count ->
-    [one] Was abfällt, { $size }, ist Verschnitt.
-   *[other] Die { $count } Teile, die abfallen, je { $size }, sind Verschnitt.
+    [one] Abgeschnitten: { $size }, Verschnitt.
+   *[other] Abgeschnitten: { $count } Teile, je { $size }, Verschnitt.
 }
-off-mixed = Die { $count } Teile, die abfallen, je { $size }, aufteilen: { $shares }.
+off-mixed = Abgeschnitten: { $count } Teile, je { $size }, davon { $shares }.
 share-part = { $count } × { $name }
 share-aside = { $count } für Schritt { $step }
 share-in-hand = { $count } für die Hand
@@ -541,27 +541,27 @@ share-keep = { $large ->
 share-waste = { $count } als Verschnitt
 stays-part = { $also ->
     [yes] { $total ->
-        [one] Übrig bleibt noch einmal: { $name }.
-       *[other] Übrig bleibt, noch { $total }-mal: { $name }.
+        [one] Übrig, noch einmal: { $name }.
+       *[other] Übrig, noch { $total }-mal: { $name }.
     }
-   *[no] Übrig bleibt: { $name }{ $total ->
+   *[no] Übrig: { $name }{ $total ->
         [one] .
        *[other] , zusammen { $total }.
     }
 }
 stays-check = { $total ->
-    [one] Nachmessen: es soll { $size } messen.
-   *[other] Nachmessen: jedes soll { $size } messen.
+    [one] Nachmessen: { $size }.
+   *[other] Nachmessen: jedes { $size }.
 }
-stays-aside = Was übrig bleibt, { $size }, für Schritt { $step } beiseitelegen.
-stays-in-hand = { $size } bleiben in der Hand.
+stays-aside = Übrig: { $size }, für Schritt { $step } beiseitelegen.
+stays-in-hand = Übrig: { $size }, in der Hand behalten.
 stays-keep = { $large ->
-    [yes] Was übrig bleibt, { $size }, als Reststück aufheben.
-   *[no] Was übrig bleibt, { $size }, kommt zu den Papierresten.
+    [yes] Übrig: { $size }, als Reststück aufheben.
+   *[no] Übrig: { $size }, zu den Papierresten.
 }
-stays-waste = Was übrig bleibt, { $size }, ist Verschnitt.
+stays-waste = Übrig: { $size }, Verschnitt.
 hard-to-hold = Es ist schmal: mit einem Lineal oder einem Stück Pappe festhalten, nicht mit den Fingerspitzen.
-step-alt = Schnitt { $number }: Papier { $size }, angelegt: { $edge }, Marke { $mark }; { $off } fällt ab.
+step-alt = Schnitt { $number }: Papier { $size }, an der Marke { $mark }: { $edge }; abgeschnitten: { $off }.
 
 
 ## Preparing
@@ -574,15 +574,15 @@ prepare-title = { $whose ->
 }
 score-base = { $count ->
     [one] In der Mitte rillen: { $base }. Flach hinlegen, { $size }, und die Linie eindrücken, { $at } von { $edge ->
-        [long] einer langen Kante
-        [short] einer kurzen Kante
-       *[any] einer Kante
-    } entfernt.
+        [long] einer langen Kante.
+        [short] einer kurzen Kante.
+       *[any] einer Kante.
+    }
    *[other] In der Mitte rillen: { $base }. Jede flach hinlegen, { $size }, und die Linie eindrücken, { $at } von { $edge ->
-        [long] einer langen Kante
-        [short] einer kurzen Kante
-       *[any] einer Kante
-    } entfernt.
+        [long] einer langen Kante.
+        [short] einer kurzen Kante.
+       *[any] einer Kante.
+    }
 }
 score-alt = { $base }, flach liegend, Außenseite oben, { $size }, mit einer gestrichelten Rille quer durch die Mitte, { $at } von { $edge ->
     [long] einer langen Kante.
@@ -741,8 +741,8 @@ late-cut-off = { $at } abschneiden, an { $edge ->
 }{ $with ->
     [yes] ; Werkzeug: { $tool }
    *[no] {""}
-}. Es fällt ab: { $off }.
-late-stays = Übrig bleibt: { $stays }.
+}. Abgeschnitten: { $off }.
+late-stays = Übrig: { $stays }.
 late-keep = Aufheben für die Karte { $card }: { $part }.
 
 
@@ -753,7 +753,7 @@ how-waits = { $minutes ->
     [one] Jede Karte 1 Minute trocknen lassen; solange mit der nächsten weitermachen.
    *[other] Jede Karte { $minutes } Minuten trocknen lassen; solange mit der nächsten weitermachen.
 }
-how-foam = Schaumstoffpads kommen auf die Rückseite, in die Nähe der Ecken, nicht an den Rand; die Folie zuletzt abziehen.
+how-foam = Abstandspads kommen auf die Rückseite, nah an die Ecken, nicht an den Rand; die Folie zuletzt abziehen.
 
 
 ## Cards
@@ -779,12 +779,12 @@ front-alt = { $what ->
 apart-alt = Die Lagen von { $card } auseinandergezogen, in der Reihenfolge, in der sie auf die Grundkarte kommen: { $layers }.
 apart-alt-layer = { $name }{ $raised ->
     [0] {""}
-    [one] {" "}auf einem Schaumstoffpad
-   *[other] {" "}auf { $raised } Schaumstoffpads
+    [one] {" "}auf einem Abstandspad
+   *[other] {" "}auf { $raised } Abstandspads
 }
 layers-title = So entstehen die Karten
 layers-text = Die Lagen sind auseinandergezogen und so nummeriert, wie sie aufgesetzt werden. Lange Striche führen zum Platz jeder Lage{ $foam ->
-    [yes] ; kleine Quadrate sind Schaumstoffpads.
+    [yes] ; kleine Quadrate sind Abstandspads.
    *[no] .
 } Gezeichnet im Maßstab { $scale }.
 front-alt-layer = { $name }: { $place }
@@ -802,8 +802,8 @@ state-alt = { $what ->
    *[other] Schon da, einfach gezeichnet: { $before }
 }. Neu, mit kräftigem Umriss{ $raised ->
     [0] {""}
-    [one] {" "}und auf einem Schaumstoffpad
-   *[other] {" "}und auf { $raised } Schaumstoffpads
+    [one] {" "}und auf einem Abstandspad
+   *[other] {" "}und auf { $raised } Abstandspads
 }: { $name }, { $place }.
 state-scale = Zeichnungen neben den Schritten:{ "\u00A0" }{ $scale }. Neues hat einen kräftigen Umriss.
 tip = Tipp: { $tip }
@@ -811,19 +811,19 @@ tip = Tipp: { $tip }
 back-named = die Seite „{ $face }“ von { $what }
 back-plain = die Rückseite von { $what }
 fix-tape = { $named ->
-    [yes] Klebeband ({ $tool }) auf { $back } kleben.
-   *[no] Klebeband auf { $back } kleben.
+    [yes] Klebeband ({ $tool }) auf { $back }.
+   *[no] Klebeband auf { $back }.
 }
 fix-glue = { $named ->
-    [yes] Kleber ({ $tool }) auf { $back } streichen.
-   *[no] Kleber auf { $back } streichen.
+    [yes] Kleber ({ $tool }) auf { $back }.
+   *[no] Kleber auf { $back }.
 }
 fix-with = Auf { $back } anbringen: { $tool }.
-fix-plain = Kleber oder Klebeband auf { $back } anbringen.
+fix-plain = Kleber oder Klebeband auf { $back }.
 set-raised = Auf { $count ->
-    [one] ein Schaumstoffpad
-   *[other] { $count } Schaumstoffpads
-} setzen: { $what }, { $how }.
+    [one] ein Abstandspad
+   *[other] { $count } Abstandspads
+}: { $what }, { $how }.
 lay-it = Auflegen: { $how }.
 face-up = „{ $face }“ oben
 face-stands = { $turn ->
@@ -848,23 +848,23 @@ place-center = { $axis ->
 place-flush = { $fold ->
     [yes] am Falz entlang
    *[no] { $side ->
-        [left] bündig mit der linken Kante
-        [top] bündig mit der oberen Kante
-        [right] bündig mit der rechten Kante
-       *[bottom] bündig mit der unteren Kante
+        [left] bündig am linken Rand
+        [top] bündig am oberen Rand
+        [right] bündig am rechten Rand
+       *[bottom] bündig am unteren Rand
     }
 }
 place-from = { $fold ->
     [yes] { $side ->
-        [left] { $off } vom Falz entfernt
-        [right] { $off } vom Falz entfernt
+        [left] { $off } vom Falz
+        [right] { $off } vom Falz
        *[other] { $off } unter dem Falz
     }
    *[no] { $side ->
-        [left] { $off } von der linken Kante
-        [top] { $off } unter der oberen Kante
-        [right] { $off } von der rechten Kante
-       *[bottom] { $off } über der unteren Kante
+        [left] { $off } vom linken Rand
+        [top] { $off } vom oberen Rand
+        [right] { $off } vom rechten Rand
+       *[bottom] { $off } vom unteren Rand
     }
 }
 place-center-of = { $axis ->
@@ -884,22 +884,22 @@ place-beyond = { $side ->
    *[bottom] { $gap } unter { $of }
 }
 place-straddling = { $side ->
-    [left] mit der Mitte auf der linken Kante von { $of }
-    [top] mit der Mitte auf der oberen Kante von { $of }
-    [right] mit der Mitte auf der rechten Kante von { $of }
-   *[bottom] mit der Mitte auf der unteren Kante von { $of }
+    [left] mit der Mitte auf dem linken Rand von { $of }
+    [top] mit der Mitte auf dem oberen Rand von { $of }
+    [right] mit der Mitte auf dem rechten Rand von { $of }
+   *[bottom] mit der Mitte auf dem unteren Rand von { $of }
 }
 place-level-with = { $side ->
-    [left] bündig mit der linken Kante von { $of }
-    [top] bündig mit der oberen Kante von { $of }
-    [right] bündig mit der rechten Kante von { $of }
-   *[bottom] bündig mit der unteren Kante von { $of }
+    [left] bündig mit dem linken Rand von { $of }
+    [top] bündig mit dem oberen Rand von { $of }
+    [right] bündig mit dem rechten Rand von { $of }
+   *[bottom] bündig mit dem unteren Rand von { $of }
 }
 place-within = { $side ->
-    [left] { $inset } von der linken Kante von { $of }
-    [top] { $inset } von der oberen Kante von { $of }
-    [right] { $inset } von der rechten Kante von { $of }
-   *[bottom] { $inset } von der unteren Kante von { $of }
+    [left] { $inset } vom linken Rand von { $of }
+    [top] { $inset } vom oberen Rand von { $of }
+    [right] { $inset } vom rechten Rand von { $of }
+   *[bottom] { $inset } vom unteren Rand von { $of }
 }
 
 trim-flush = Die Karte öffnen. Von innen bündig mit der Grundkarte abschneiden, was übersteht: { $what }.
@@ -907,14 +907,14 @@ inside-open = Die Karte öffnen. Dies kommt auf die { $half ->
     [lower] untere Hälfte
    *[right] rechte Hälfte
 }.
-inside-stamp = Innen, auf die { $half ->
+inside-stamp = Innen auf die { $half ->
     [lower] untere Hälfte
    *[right] rechte Hälfte
-}, stempeln: { $words } – Farbe: { $ink }; trocknen lassen.
-inside-write = Innen, auf die { $half ->
+} stempeln: { $words } – Farbe: { $ink }; trocknen lassen.
+inside-write = Innen auf die { $half ->
     [lower] untere Hälfte
    *[right] rechte Hälfte
-}, schreiben: { $words }.
+} schreiben: { $words }.
 inside-choose = Beim Versenden innen schreiben: { $among }.
 inside-later = Beim Versenden innen eigene Worte schreiben.
 envelope-take = Den Umschlag nehmen, die Vorderseite nach oben.
@@ -942,15 +942,15 @@ envelope-with = { $all ->
 }
 fit-in-short = Im Umschlag sind sie bis zu { $thick } dick und { $heavy } schwer.
 envelope-post = { $raised ->
-    [yes] Erhabene Karten sind dick und können mehr kosten: beim Postunternehmen nachfragen, was es annimmt.
-   *[no] Klassen ändern sich: beim Postunternehmen nachfragen, was es annimmt.
+    [yes] Karten mit erhöhten Lagen sind dicker und können mehr kosten: bei der Post nachfragen.
+   *[no] Formate und Preise ändern sich: bei der Post nachfragen.
 }
-envelope-estimate = Jede Karte ist im Umschlag gemessen, Schaumstoff in voller Dicke, ohne Kleber und Briefmarke; alles ist geschätzt.
+envelope-estimate = Gerechnet ist jede Karte im Umschlag, Pads in voller Dicke, ohne Kleber und Briefmarke; alles ist geschätzt.
 fit-summary = Wie dick und wie schwer jede Karte im Umschlag ist und wie viel Platz bleibt.
 fit-card = Karte
 fit-thick = Dicke
 fit-heavy = Gewicht
-fit-room = Umschlag ist größer um
+fit-room = Luft im Umschlag
 fit-mm = { $number }{ "\u00A0" }mm
 fit-grams = { $number }{ "\u00A0" }g
 fit-ounces = { $number }{ "\u00A0" }oz ({ $grams })
@@ -967,11 +967,11 @@ post-class = { $class } ({ $seen ->
 })
 post-class-but = aber { $cards }: { $class }
 post-below = zu klein oder zu leicht für einen Brief
-post-beyond = mehr als ein Brief
-post-where = Wo
-post-as = Geht wohl als
+post-beyond = kein Brief mehr
+post-where = Land
+post-as = Vermutlich als
 post-source = Quelle
-post-summary = Wofür Postunternehmen die Karten wahrscheinlich nehmen und wo das festgelegt ist.
+post-summary = Als was die Karten vermutlich verschickt werden, nach Land, mit der Quelle.
 operator = { $operator ->
     [us] USA
     [ca] Kanada
@@ -1007,8 +1007,8 @@ host-when = { $when ->
    *[hour] Eine Stunde vorher
 }
 host-buy = Einkaufen, was auf der Liste steht, und prüfen, ob alles gekommen ist.
-host-samples = Von jeder Karte ein Muster herstellen und von jedem Stand eines zum Zeigen aufheben, damit niemand aufs Trocknen warten muss.
-host-print = Kursblätter drucken, { $copies }-mal: eines für jede Person und eines für die Kursleitung.
+host-samples = Von jeder Karte ein Muster herstellen und von jedem Arbeitsstand eines zum Zeigen aufheben, damit niemand aufs Trocknen warten muss.
+host-print = { $copies } Kursblätter drucken: eines für jede Person und eines für die Kursleitung.
 host-ahead = Vorbereiten: { $works }.
 host-bags = { $bags ->
     [one] Eine Tüte füllen.
@@ -1042,7 +1042,7 @@ time-total = { $fits ->
 }{ $estimated ->
     [yes] {" "}Wo keine Minuten angegeben sind, ist geschätzt: beim Muster auf die Uhr sehen.
    *[no] {""}
-} Für Anfänger ist die Hälfte mehr gerechnet.
+} Für Anfänger ist die Hälfte mehr eingerechnet.
 time-when-late = Wird es spät, diese Karte weglassen: { $card }. Das spart etwa { $minutes } Minuten.
 time-saves = { $card } ({ $minutes } Minuten)
 time-leave-out = { $fits ->
@@ -1063,7 +1063,7 @@ attendance-spares = { $spares ->
 ## For the maker of kits: labels and tallies
 
 labels-title = Aufkleber für die Tüten
-labels-text = An den Linien auseinanderschneiden. Sie sind in wahrer Größe gedruckt.
+labels-text = An den Linien auseinanderschneiden. Sie sind in Originalgröße gedruckt.
 label-number = { $spare ->
     [yes] { $number } von { $kits }, Reserve
    *[no] { $number } von { $kits }
@@ -1086,8 +1086,8 @@ tally-bag = Tüte
 # Behind the nought of a ruler.
 ruler-inch = Zoll
 ruler-mm = mm
-check-title = Ist dies in wahrer Größe gedruckt?
-check-text = Diese Balken sind { $inches } und { $millimetres } lang. Wenn nicht, mit 100{ "\u00A0" }% drucken.
+check-title = Stimmt die Druckgröße?
+check-text = Diese Balken sollen { $inches } und { $millimetres } lang sein; sonst mit 100{ "\u00A0" }% drucken.
 check-alt = Zwei Maßstäbe zum Prüfen des Ausdrucks, einer von { $inches } und einer von { $millimetres }.
 
 
@@ -1099,7 +1099,7 @@ photo-of-set = Ein Foto der fertigen Karten dieses Sets.
 
 ## Sheets at true size
 
-true-size-title = In wahrer Größe
+true-size-title = In Originalgröße
 true-size-text = Diese Seiten mit 100{ "\u00A0" }% drucken und zuerst die Prüfbalken messen. Papier auf seine Zeichnung legen: so zeigt sich, ob die Größe stimmt oder wo ein Schnitt verläuft.
 true-size-caption = { $paper }, { $size }{ $plans ->
     [one] .
@@ -1108,9 +1108,9 @@ true-size-caption = { $paper }, { $size }{ $plans ->
 true-size-alt = { $paper }, { $size }{ $plans ->
     [one] { "" }
    *[other] , Plan { $plan }
-}, mit dem Umriss jedes Zuschnitts in wahrer Größe.
+}, mit dem Umriss jedes Zuschnitts in Originalgröße.
 true-size-piece = { $name }, { $size }.
-true-size-piece-alt = Der Umriss von { $name }, { $size }, in wahrer Größe.
+true-size-piece-alt = Der Umriss von { $name }, { $size }, in Originalgröße.
 true-size-part = Teil { $part } von { $parts }
 true-size-joined = Einen Teil an der gestrichelten Linie abschneiden, so auf den Nachbarn legen, dass die Kreuze sich decken, und festkleben.
 host-stages = Das sind { $cards } fertige { $cards ->

@@ -136,7 +136,7 @@ tips-title = Conviene saber
 
 ## Cautions: the hazard, what it can do, how to avoid it
 
-cautions-title = Con cuidado
+cautions-title = Precauciones
 signal = { $weight ->
     [warning] ADVERTENCIA
     [caution] ATENCIÓN
@@ -183,7 +183,7 @@ buy-for = { $kits ->
    *[other] {" "}y { $spares } de reserva.
 }
 buy-summary = Lo que hay que comprar: cuánto para un kit, cuánto para todos, en cuántos paquetes y cuánto sobra.
-buy-what = Qué
+buy-what = Artículo
 buy-one-kit = Un kit
 buy-all = Todos
 buy-packs = Paquetes
@@ -235,7 +235,7 @@ good-order = { $good }, referencia { $number }
 bag-title = En la bolsa: marcar lo que está
 bag-summary = Lo que hay en la bolsa: cuánto, qué y de qué tamaño.
 bag-count = Cantidad
-bag-what = Qué
+bag-what = Contenido
 bag-size = Tamaño
 bag-base = { $base }, { $state ->
     [folded] plegada
@@ -303,16 +303,16 @@ sheets-needed = { $kits ->
     }
 }
 sheets-scraps = Cortar de retales de papel { $paper }, cada uno de al menos { $size }.
-sheets-proven = Ningún plan se arregla con menos de { $sheets } hojas.
+sheets-proven = Ningún plan puede hacerse con menos de { $sheets } hojas.
 sheets-bound = { $least ->
     [one] No se encontró un plan con menos.
    *[other] No se encontró un plan con menos; hacen falta al menos { $least }.
 }
 offcut-kept = { $proven ->
-    [yes] El sobrante que conviene guardar mide { $size }; ningún plan con tan pocas hojas deja uno mayor.
-   *[no] El sobrante que conviene guardar mide { $size }.
+    [yes] Sobrante para guardar: { $size }; con tan pocas hojas ningún plan deja uno mayor.
+   *[no] Sobrante para guardar: { $size }.
 }
-own-way = El modo propio necesita { $sheets ->
+own-way = El plan propio necesita { $sheets ->
     [one] una hoja
    *[other] { $sheets } hojas
 } y { $cuts ->
@@ -329,7 +329,7 @@ own-way = El modo propio necesita { $sheets ->
        *[other] { $bestcuts } cortes
     }.
 }
-own-offcut = El modo propio deja un sobrante de { $size }, el mejor plan uno de { $best }.
+own-offcut = El plan propio deja un sobrante de { $size }, el mejor plan uno de { $best }.
 alike-instead = Con todas las hojas cortadas igual { $more ->
     [0] hacen falta las mismas hojas
     [one] hace falta una hoja más
@@ -417,7 +417,7 @@ parts-summary = Lo que se corta de { $paper }: letra, nombre, tamaño y cantidad
 ## Steps at the trimmer
 
 cutting-title = Corte: { $paper }
-cutting-mark = La marca es el lugar de la regla de la cizalla en el que se alinea un borde. Lo que está entre ese borde y la cuchilla se separa; la otra parte queda.
+cutting-mark = La marca es el lugar de la regla de la cizalla en el que se alinea un borde. Lo que está entre ese borde y la cuchilla es lo que sale; la otra parte queda.
 cutting-marks = { $marks ->
     [one] La marca se ajusta una vez.
    *[other] La marca se ajusta { $marks } veces{ $proven ->
@@ -476,12 +476,12 @@ take-aside = { $count ->
 }
 go-on = { $count ->
     [one] { $turn ->
-        [yes] Girar un cuarto de vuelta la parte que está en la mano, { $size }.
-       *[no] Seguir con la parte que está en la mano, { $size }.
+        [yes] Girar un cuarto de vuelta la parte en mano, { $size }.
+       *[no] Seguir con la parte en mano, { $size }.
     }
    *[other] { $turn ->
-        [yes] Girar un cuarto de vuelta las { $count } partes que están en la mano, { $size } cada una.
-       *[no] Seguir con las { $count } partes que están en la mano, { $size } cada una.
+        [yes] Girar un cuarto de vuelta las { $count } partes en mano, { $size } cada una.
+       *[no] Seguir con las { $count } partes en mano, { $size } cada una.
     }
 }
 edge-of-length = el { $edge } ({ $length })
@@ -499,38 +499,38 @@ line-up = { $moves ->
    *[other] cortar { $times } veces, alineando cada vez.
 }
 off-part = { $count ->
-    [one] Se separa: { $name }{ $total ->
+    [one] Sale: { $name }{ $total ->
         [one] .
        *[other] , { $total } en total.
     }
-   *[other] Cada vez se separa: { $name }, { $total } en total.
+   *[other] Cada vez sale: { $name }, { $total } en total.
 }
 off-aside = { $count ->
-    [one] Apartar lo que se separa, { $size }, para el paso { $step }.
-   *[other] Apartar las { $count } partes que se separan, { $size } cada una, para el paso { $step }.
+    [one] Sale: { $size }; apartar para el paso { $step }.
+   *[other] Salen { $count } partes de { $size }; apartarlas para el paso { $step }.
 }
 off-in-hand = { $count ->
-    [one] Quedarse en la mano con lo que se separa, { $size }.
-   *[other] Quedarse en la mano con las { $count } partes que se separan, { $size } cada una.
+    [one] Sale: { $size }; mantener en mano.
+   *[other] Salen { $count } partes de { $size }; mantenerlas en mano.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Guardar lo que se separa, { $size }, como sobrante.
-       *[other] Guardar las { $count } partes que se separan, { $size } cada una, como sobrantes.
+        [one] Sale: { $size }; guardar como sobrante.
+       *[other] Salen { $count } partes de { $size }; guardarlas como sobrantes.
     }
    *[no] { $count ->
-        [one] Lo que se separa, { $size }, va a los retales.
-       *[other] Las { $count } partes que se separan, { $size } cada una, van a los retales.
+        [one] Sale: { $size }, para los retales.
+       *[other] Salen { $count } partes de { $size }, para los retales.
     }
 }
 off-waste = { $count ->
-    [one] Lo que se separa, { $size }, se desecha.
-   *[other] Las { $count } partes que se separan, { $size } cada una, se desechan.
+    [one] Sale: { $size }, para desechar.
+   *[other] Salen { $count } partes de { $size }, para desechar.
 }
-off-mixed = Repartir las { $count } partes que se separan, { $size } cada una: { $shares }.
+off-mixed = Salen { $count } partes de { $size }: { $shares }.
 share-part = { $count } × { $name }
 share-aside = { $count } para el paso { $step }
-share-in-hand = { $count } para seguir en la mano
+share-in-hand = { $count } para mantener en mano
 share-keep = { $large ->
     [yes] { $count } para guardar como { $count ->
         [one] sobrante
@@ -553,15 +553,15 @@ stays-check = { $total ->
     [one] Medir: debe medir { $size }.
    *[other] Medir: cada una debe medir { $size }.
 }
-stays-aside = Apartar lo que queda, { $size }, para el paso { $step }.
-stays-in-hand = Queda en la mano: { $size }.
+stays-aside = Queda: { $size }; apartar para el paso { $step }.
+stays-in-hand = Queda en mano: { $size }.
 stays-keep = { $large ->
-    [yes] Guardar lo que queda, { $size }, como sobrante.
-   *[no] Lo que queda, { $size }, va a los retales.
+    [yes] Queda: { $size }; guardar como sobrante.
+   *[no] Queda: { $size }, para los retales.
 }
-stays-waste = Lo que queda, { $size }, se desecha.
+stays-waste = Queda: { $size }, para desechar.
 hard-to-hold = Es estrecho: sujetarlo con una regla o un trozo de cartón, no con la punta de los dedos.
-step-alt = Corte { $number }: papel { $size }, alineado { $edge }, marca { $mark }; se separa { $off }.
+step-alt = Corte { $number }: papel { $size }, alineado { $edge }, marca { $mark }; sale: { $off }.
 
 
 ## Preparing
@@ -749,7 +749,7 @@ late-cut-off = Cortar { $at } { $edge ->
 }{ $with ->
     [yes] {" "}– herramienta: { $tool }
    *[no] {""}
-}. Se separa: { $off }.
+}. Sale: { $off }.
 late-stays = Queda: { $stays }.
 late-keep = Guardar para la tarjeta { $card }: { $part }.
 
@@ -819,29 +819,29 @@ tip = Consejo: { $tip }
 back-named = la cara «{ $face }» de { $what }
 back-plain = el dorso de { $what }
 fix-tape = { $named ->
-    [yes] Poner cinta adhesiva ({ $tool }) en { $back }.
-   *[no] Poner cinta adhesiva en { $back }.
+    [yes] Poner cinta ({ $tool }) en { $back }.
+   *[no] Poner cinta en { $back }.
 }
 fix-glue = { $named ->
-    [yes] Poner pegamento ({ $tool }) en { $back }.
-   *[no] Poner pegamento en { $back }.
+    [yes] Encolar ({ $tool }) { $back }.
+   *[no] Encolar { $back }.
 }
 fix-with = Poner en { $back }: { $tool }.
-fix-plain = Poner pegamento o cinta adhesiva en { $back }.
+fix-plain = Poner pegamento o cinta en { $back }.
 set-raised = Montar { $what } sobre { $count ->
     [one] un cuadradito de espuma
    *[other] { $count } cuadraditos de espuma
 }: { $how }.
 lay-it = Colocar: { $how }.
-face-up = cara «{ $face }» a la vista
+face-up = «{ $face }» a la vista
 face-stands = { $turn ->
-    [none] cara «{ $face }» a la vista, derecha
-    [right] cara «{ $face }» a la vista, con la parte alta a la derecha
-    [left] cara «{ $face }» a la vista, con la parte alta a la izquierda
-   *[over] cara «{ $face }» a la vista, cabeza abajo
+    [none] «{ $face }» a la vista, del derecho
+    [right] «{ $face }» a la vista, con la parte alta a la derecha
+    [left] «{ $face }» a la vista, con la parte alta a la izquierda
+   *[over] «{ $face }» a la vista, cabeza abajo
 }
 pattern-stands = { $turn ->
-    [none] estampado derecho
+    [none] estampado del derecho
     [right] parte alta del estampado a la derecha
     [left] parte alta del estampado a la izquierda
    *[over] estampado cabeza abajo
@@ -870,9 +870,9 @@ place-from = { $fold ->
     }
    *[no] { $side ->
         [left] a { $off } del borde izquierdo
-        [top] a { $off } por debajo del borde superior
+        [top] a { $off } del borde superior
         [right] a { $off } del borde derecho
-       *[bottom] a { $off } por encima del borde inferior
+       *[bottom] a { $off } del borde inferior
     }
 }
 place-center-of = { $axis ->
@@ -950,15 +950,15 @@ envelope-with = { $all ->
 }
 fit-in-short = En su sobre miden hasta { $thick } de grosor y pesan hasta { $heavy }.
 envelope-post = { $raised ->
-    [yes] Las tarjetas con relieve son gruesas y pueden costar más: preguntar al operador postal qué admite.
-   *[no] Las clases cambian: preguntar al operador postal qué admite.
+    [yes] Las tarjetas con relieve son más gruesas y pueden costar más: consultar al operador postal.
+   *[no] Las tarifas cambian: consultar al operador postal.
 }
 envelope-estimate = Cada tarjeta está medida en su sobre, con la espuma en todo su grosor y sin pegamento ni sello; todo es una estimación.
 fit-summary = El grosor y el peso de cada tarjeta en su sobre, y el espacio que queda.
 fit-card = Tarjeta
 fit-thick = Grosor
 fit-heavy = Peso
-fit-room = Al sobre le sobran
+fit-room = Holgura en el sobre
 fit-mm = { $number }{ "\u00A0" }mm
 fit-grams = { $number }{ "\u00A0" }g
 fit-ounces = { $number }{ "\u00A0" }oz ({ $grams })
@@ -975,11 +975,11 @@ post-class = { $class } ({ $seen ->
 })
 post-class-but = pero { $cards }: { $class }
 post-below = demasiado pequeño o ligero para una carta
-post-beyond = más que una carta
-post-where = Dónde
-post-as = Va quizá como
+post-beyond = excede la carta
+post-where = País
+post-as = Probablemente como
 post-source = Fuente
-post-summary = Por qué toman probablemente los operadores postales las tarjetas, y dónde está fijado.
+post-summary = La categoría postal probable de las tarjetas, por país, con la fuente.
 operator = { $operator ->
     [us] Estados Unidos
     [ca] Canadá
@@ -1011,7 +1011,7 @@ gift-box = Una caja para guardarlas mide por dentro { $size } y tiene { $high } 
 host-title = Antes del taller
 host-when = { $when ->
     [week] Una semana antes
-    [day] El día antes
+    [day] El día anterior
    *[hour] Una hora antes
 }
 host-buy = Comprar lo que está en la lista y ver si ha llegado todo.
@@ -1035,7 +1035,7 @@ host-show = Colocar las muestras donde todos las vean.
 time-title = Cuánto se tarda
 time-summary = Qué se hace y cuándo, y cuántos minutos se tarda.
 time-from = Desde
-time-what = Qué
+time-what = Actividad
 time-minutes = Minutos
 time-doing = { $what ->
     [setup] Bienvenida, preparar las mesas
@@ -1050,7 +1050,7 @@ time-total = { $fits ->
 }{ $estimated ->
     [yes] {" "}Donde no se han dado minutos son estimaciones: cronometrar la muestra.
    *[no] {""}
-} A los principiantes se les da la mitad más.
+} Para principiantes ya se cuenta la mitad más.
 time-when-late = Si se hace tarde, dejar esta tarjeta: { $card }. Se ahorran unos { $minutes } minutos.
 time-saves = { $card } ({ $minutes } minutos)
 time-leave-out = { $fits ->

@@ -113,7 +113,7 @@ work-done = { $work ->
     [score] plis marqués
     [fold] bases pliées
     [stamp] messages tamponnés
-    [punch] étiquettes perforées
+    [punch] étiquettes découpées à la perforatrice
     [again] pièces recoupées
     [layer] étiquettes collées sur leur mat
     [attach] couches collées
@@ -124,14 +124,14 @@ work-do = { $work ->
     [score] marquer les plis
     [fold] plier les bases
     [stamp] tamponner les messages
-    [punch] perforer les étiquettes
+    [punch] découper les étiquettes à la perforatrice
     [again] recouper des pièces
     [layer] coller les étiquettes sur leur mat
     [attach] coller les couches
    *[inside] ajouter le texte intérieur
 }
-cover-ask = Remis par { $name }. Un manque, un doute ? S’y adresser.
-cover-ask-reach = Remis par { $name }. Un manque, un doute ? Demander : { $reach }.
+cover-ask = Remis par { $name }. Un oubli, une question ? S’y adresser.
+cover-ask-reach = Remis par { $name }. Un oubli, une question ? Demander : { $reach }.
 tips-title = Bon à savoir
 
 
@@ -184,7 +184,7 @@ buy-for = { $kits ->
    *[other] {" "}et { $spares } de réserve.
 }
 buy-summary = À acheter : combien pour un kit, combien pour tous, en combien de paquets, et combien il reste.
-buy-what = Quoi
+buy-what = Article
 buy-one-kit = Un kit
 buy-all = Tous
 buy-packs = Paquets
@@ -236,7 +236,7 @@ good-order = { $good }, référence { $number }
 bag-title = Dans le sachet : à cocher
 bag-summary = Ce que contient le sachet : combien, quoi et de quelle taille.
 bag-count = Nombre
-bag-what = Quoi
+bag-what = Contenu
 bag-size = Taille
 bag-base = { $base }, { $state ->
     [folded] pliée
@@ -310,10 +310,10 @@ sheets-bound = { $least ->
    *[other] Aucun plan plus économe n’a été trouvé ; il en faut au moins { $least }.
 }
 offcut-kept = { $proven ->
-    [yes] La chute à garder mesure { $size } ; aucun plan avec si peu de feuilles n’en laisse de plus grande.
-   *[no] La chute à garder mesure { $size }.
+    [yes] Chute à garder : { $size } ; aucun plan avec si peu de feuilles n’en laisse de plus grande.
+   *[no] Chute à garder : { $size }.
 }
-own-way = La façon personnelle demande { $sheets ->
+own-way = Le plan fourni demande { $sheets ->
     [one] une feuille
    *[other] { $sheets } feuilles
 } et { $cuts ->
@@ -330,7 +330,7 @@ own-way = La façon personnelle demande { $sheets ->
        *[other] { $bestcuts } coupes
     }.
 }
-own-offcut = La façon personnelle laisse une chute de { $size }, le meilleur plan une de { $best }.
+own-offcut = Le plan fourni laisse une chute de { $size }, le meilleur plan une de { $best }.
 alike-instead = Toutes les feuilles coupées de la même façon, il faut { $more ->
     [0] autant de feuilles
     [one] une feuille de plus
@@ -418,7 +418,7 @@ parts-summary = Ce qui est coupé dans { $paper } : lettre, nom, taille et nomb
 ## Steps at the trimmer
 
 cutting-title = Coupe : { $paper }
-cutting-mark = Le repère est l’endroit de la règle du massicot où un bord est aligné. Ce qui est entre ce bord et la lame se détache ; l’autre partie reste.
+cutting-mark = Le repère est l’endroit de la règle du massicot où un bord est aligné. Ce qui est entre ce bord et la lame est coupé ; l’autre partie reste.
 cutting-marks = { $marks ->
     [one] Régler le repère une fois.
    *[other] Régler le repère { $marks } fois{ $proven ->
@@ -426,7 +426,7 @@ cutting-marks = { $marks ->
        *[no] .
     }
 }
-cutting-edges = Haut, bas, gauche et droite sont ceux du motif, quelle que soit la position du papier dans le massicot.
+cutting-edges = Haut, bas, gauche et droite sont ceux du motif, quelle que soit la position du papier.
 slack = { $plans ->
     [one] { $sheets ->
         [one] Si la feuille est
@@ -500,35 +500,35 @@ line-up = { $moves ->
    *[other] couper { $times } fois, en réalignant chaque fois.
 }
 off-part = { $count ->
-    [one] Ce qui se détache : { $name }{ $total ->
+    [one] Coupé : { $name }{ $total ->
         [one] .
        *[other] , { $total } en tout.
     }
-   *[other] Ce qui se détache chaque fois : { $name }, { $total } en tout.
+   *[other] Coupé chaque fois : { $name }, { $total } en tout.
 }
 off-aside = { $count ->
-    [one] Mettre de côté ce qui se détache, { $size }, pour l’étape { $step }.
-   *[other] Mettre de côté les { $count } parties qui se détachent, { $size } chacune, pour l’étape { $step }.
+    [one] Coupé : { $size }, à mettre de côté pour l’étape { $step }.
+   *[other] Coupé : { $count } parties de { $size }, à mettre de côté pour l’étape { $step }.
 }
 off-in-hand = { $count ->
-    [one] Garder en main ce qui se détache, { $size }.
-   *[other] Garder en main les { $count } parties qui se détachent, { $size } chacune.
+    [one] Coupé : { $size }, à garder en main.
+   *[other] Coupé : { $count } parties de { $size }, à garder en main.
 }
 off-keep = { $large ->
     [yes] { $count ->
-        [one] Ce qui se détache, { $size }, est la chute à garder.
-       *[other] Les { $count } parties qui se détachent, { $size } chacune, sont des chutes à garder.
+        [one] Coupé : { $size }, chute à garder.
+       *[other] Coupé : { $count } parties de { $size }, chutes à garder.
     }
    *[no] { $count ->
-        [one] Ce qui se détache, { $size }, va aux petites chutes.
-       *[other] Les { $count } parties qui se détachent, { $size } chacune, vont aux petites chutes.
+        [one] Coupé : { $size }, pour les petites chutes.
+       *[other] Coupé : { $count } parties de { $size }, pour les petites chutes.
     }
 }
 off-waste = { $count ->
-    [one] Ce qui se détache, { $size }, est perdu.
-   *[other] Les { $count } parties qui se détachent, { $size } chacune, sont perdues.
+    [one] Coupé : { $size }, à jeter.
+   *[other] Coupé : { $count } parties de { $size }, à jeter.
 }
-off-mixed = Répartir les { $count } parties qui se détachent, { $size } chacune : { $shares }.
+off-mixed = Coupé : { $count } parties de { $size }, dont { $shares }.
 share-part = { $count } × { $name }
 share-aside = { $count } pour l’étape { $step }
 share-in-hand = { $count } à garder en main
@@ -542,10 +542,10 @@ share-keep = { $large ->
 share-waste = { $count } à jeter
 stays-part = { $also ->
     [yes] { $total ->
-        [one] Il reste encore une fois : { $name }.
-       *[other] Il reste, encore { $total } fois : { $name }.
+        [one] Reste encore une fois : { $name }.
+       *[other] Reste, encore { $total } fois : { $name }.
     }
-   *[no] Il reste : { $name }{ $total ->
+   *[no] Reste : { $name }{ $total ->
         [one] .
        *[other] , { $total } en tout.
     }
@@ -554,15 +554,15 @@ stays-check = { $total ->
     [one] Mesurer : il faut trouver { $size }.
    *[other] Mesurer chacune : il faut trouver { $size }.
 }
-stays-aside = Mettre de côté ce qui reste, { $size }, pour l’étape { $step }.
-stays-in-hand = { $size } restent en main.
+stays-aside = Reste : { $size }, à mettre de côté pour l’étape { $step }.
+stays-in-hand = Reste : { $size }, à garder en main.
 stays-keep = { $large ->
-    [yes] Ce qui reste, { $size }, est une chute à garder.
-   *[no] Ce qui reste, { $size }, va aux petites chutes.
+    [yes] Reste : { $size }, chute à garder.
+   *[no] Reste : { $size }, pour les petites chutes.
 }
-stays-waste = Ce qui reste, { $size }, est perdu.
+stays-waste = Reste : { $size }, à jeter.
 hard-to-hold = C’est étroit : tenir avec une règle ou un morceau de carton, pas du bout des doigts.
-step-alt = Coupe { $number } : papier { $size }, { $edge } en place, repère { $mark } ; { $off } se détache.
+step-alt = Coupe { $number } : papier { $size }, { $edge } en place, repère { $mark } ; coupé : { $off }.
 
 
 ## Preparing
@@ -654,11 +654,11 @@ waits = { $minutes ->
 scraps-of = des chutes de papier { $paper }
 a-punch = perforatrice
 punch-labels = { $stamped ->
-    [yes] Perforer { $count ->
+    [yes] Découper { $count ->
         [one] l’étiquette
        *[other] { $count } étiquettes
     } dans { $strips } ; outil : { $tool }. Retourner la perforatrice et vérifier : les mots tamponnés sont au milieu de l’ouverture.
-   *[no] Perforer { $count ->
+   *[no] Découper { $count ->
         [one] l’étiquette
        *[other] { $count } étiquettes
     } dans { $strips } ; outil : { $tool }.
@@ -675,13 +675,13 @@ narrow-labels = { $which ->
 }{ $held ->
     [yes] , la tenir (à l’aide de : { $with })
    *[no] {""}
-} et perforer une seconde fois, pour enlever { $by } { $side ->
+} et découper une seconde fois, pour enlever { $by } { $side ->
     [left] à gauche
     [right] à droite
     [top] en haut
    *[bottom] en bas
 }. Il reste { $size }.
-punch-mats = Perforer { $count ->
+punch-mats = Découper { $count ->
     [one] le mat
    *[other] { $count } mats
 } dans { $strips } ; outil : { $tool }.
@@ -750,8 +750,8 @@ late-cut-off = Enlever { $at } { $edge ->
 }{ $with ->
     [yes] {" "}– outil : { $tool }
    *[no] {""}
-}. Ce qui se détache : { $off }.
-late-stays = Il reste : { $stays }.
+}. Coupé : { $off }.
+late-stays = Reste : { $stays }.
 late-keep = Garder pour la carte { $card } : { $part }.
 
 
@@ -824,8 +824,8 @@ fix-tape = { $named ->
    *[no] Mettre de l’adhésif sur { $back }.
 }
 fix-glue = { $named ->
-    [yes] Mettre de la colle ({ $tool }) sur { $back }.
-   *[no] Mettre de la colle sur { $back }.
+    [yes] Encoller ({ $tool }) { $back }.
+   *[no] Encoller { $back }.
 }
 fix-with = Poser sur { $back } : { $tool }.
 fix-plain = Mettre de la colle ou de l’adhésif sur { $back }.
@@ -834,12 +834,12 @@ set-raised = Monter { $what } sur { $count ->
    *[other] { $count } carrés de mousse
 } : { $how }.
 lay-it = Poser : { $how }.
-face-up = face «{ "\u00A0" }{ $face }{ "\u00A0" }» visible
+face-up = «{ "\u00A0" }{ $face }{ "\u00A0" }» visible
 face-stands = { $turn ->
-    [none] face « { $face } » visible, à l’endroit
-    [right] face « { $face } » visible, le haut vers la droite
-    [left] face « { $face } » visible, le haut vers la gauche
-   *[over] face « { $face } » visible, tête en bas
+    [none] « { $face } » visible, à l’endroit
+    [right] « { $face } » visible, le haut vers la droite
+    [left] « { $face } » visible, le haut vers la gauche
+   *[over] « { $face } » visible, tête en bas
 }
 pattern-stands = { $turn ->
     [none] motif à l’endroit
@@ -871,9 +871,9 @@ place-from = { $fold ->
     }
    *[no] { $side ->
         [left] à { $off } du bord gauche
-        [top] à { $off } sous le bord supérieur
+        [top] à { $off } du bord supérieur
         [right] à { $off } du bord droit
-       *[bottom] à { $off } au-dessus du bord inférieur
+       *[bottom] à { $off } du bord inférieur
     }
 }
 place-center-of = { $axis ->
@@ -924,8 +924,8 @@ inside-write = À l’intérieur, sur la moitié { $half ->
     [lower] inférieure
    *[right] droite
 }, écrire { $words }.
-inside-choose = Au moment d’envoyer la carte, écrire à l’intérieur : { $among }.
-inside-later = Au moment d’envoyer la carte, écrire à l’intérieur un texte de son choix.
+inside-choose = À l’envoi de la carte, écrire à l’intérieur : { $among }.
+inside-later = À l’envoi de la carte, écrire à l’intérieur un texte de son choix.
 envelope-take = Prendre l’enveloppe, le recto devant soi.
 
 
@@ -951,15 +951,15 @@ envelope-with = { $all ->
 }
 fit-in-short = Dans leur enveloppe, elles font jusqu’à { $thick } d’épaisseur et { $heavy }.
 envelope-post = { $raised ->
-    [yes] Les cartes en relief sont épaisses et peuvent coûter plus cher : demander à l’opérateur postal ce qu’il accepte.
-   *[no] Les tarifs changent : demander à l’opérateur postal ce qu’il accepte.
+    [yes] Les cartes en relief sont plus épaisses et peuvent coûter plus cher : se renseigner auprès de l’opérateur postal.
+   *[no] Les tarifs changent : se renseigner auprès de l’opérateur postal.
 }
 envelope-estimate = Chaque carte est mesurée dans son enveloppe, mousse à pleine épaisseur, sans colle ni timbre ; tout cela est une estimation.
 fit-summary = Épaisseur et poids de chaque carte dans son enveloppe, et la place qui reste.
 fit-card = Carte
 fit-thick = Épaisseur
 fit-heavy = Poids
-fit-room = L’enveloppe dépasse de
+fit-room = Jeu dans l’enveloppe
 fit-mm = { $number }{ "\u00A0" }mm
 fit-grams = { $number }{ "\u00A0" }g
 fit-ounces = { $number }{ "\u00A0" }oz ({ $grams })
@@ -976,11 +976,11 @@ post-class = { $class } ({ $seen ->
 })
 post-class-but = mais { $cards } : { $class }
 post-below = trop petit ou trop léger pour une lettre
-post-beyond = plus qu’une lettre
-post-where = Où
-post-as = Sans doute comme
+post-beyond = dépasse le format d’une lettre
+post-where = Pays
+post-as = Sans doute envoyé comme
 post-source = Source
-post-summary = Ce pour quoi les opérateurs postaux prendront sans doute les cartes, et où c’est fixé.
+post-summary = La catégorie postale probable des cartes, par pays, avec la source.
 operator = { $operator ->
     [us] États-Unis
     [ca] Canada
@@ -1035,8 +1035,8 @@ host-places = { $people ->
 host-show = Placer les modèles là où tout le monde les voit.
 time-title = Le temps qu’il faut
 time-summary = Ce qui se fait et quand, et combien de minutes il faut.
-time-from = Dès
-time-what = Quoi
+time-from = Début
+time-what = Activité
 time-minutes = Minutes
 time-doing = { $what ->
     [setup] Accueil, installation
@@ -1051,7 +1051,7 @@ time-total = { $fits ->
 }{ $estimated ->
     [yes] {" "}Là où aucune durée n’est donnée, c’est une estimation : chronométrer le modèle.
    *[no] {""}
-} Pour les débutants, une moitié en plus est comptée.
+} Pour les débutants, la moitié en plus est déjà comptée.
 time-when-late = S’il se fait tard, laisser cette carte : { $card }. Gain : environ { $minutes } minutes.
 time-saves = { $card } ({ $minutes } minutes)
 time-leave-out = { $fits ->
@@ -1072,7 +1072,7 @@ attendance-spares = { $spares ->
 ## For the maker of kits: labels and tallies
 
 labels-title = Étiquettes des sachets
-labels-text = Les séparer le long des lignes. Elles sont imprimées en vraie grandeur.
+labels-text = Les séparer le long des lignes. Elles sont imprimées à taille réelle.
 label-number = { $spare ->
     [yes] { $number } sur { $kits }, réserve
    *[no] { $number } sur { $kits }
@@ -1095,7 +1095,7 @@ tally-bag = Sachet
 # Behind the nought of a ruler.
 ruler-inch = po
 ruler-mm = mm
-check-title = Est-ce imprimé en vraie grandeur ?
+check-title = Est-ce imprimé à taille réelle ?
 check-text = Ces barres mesurent { $inches } et { $millimetres }. Sinon, imprimer à 100{ "\u00A0" }%.
 check-alt = Deux règles pour vérifier l’impression, l’une de { $inches } et l’autre de { $millimetres }.
 
@@ -1108,7 +1108,7 @@ photo-of-set = Une photo des cartes terminées de cet ensemble.
 
 ## Sheets at true size
 
-true-size-title = En vraie grandeur
+true-size-title = À taille réelle
 true-size-text = Imprimer ces pages à 100{ "\u00A0" }% et mesurer d’abord les barres de contrôle. Poser le papier sur son dessin pour vérifier sa taille ou voir où passera une coupe.
 true-size-caption = { $paper }, { $size }{ $plans ->
     [one] .
@@ -1117,9 +1117,9 @@ true-size-caption = { $paper }, { $size }{ $plans ->
 true-size-alt = { $paper }, { $size }{ $plans ->
     [one] { "" }
    *[other] , plan { $plan }
-}, avec le contour de chaque pièce en vraie grandeur.
+}, avec le contour de chaque pièce à taille réelle.
 true-size-piece = { $name }, { $size }.
-true-size-piece-alt = Le contour de { $name }, { $size }, en vraie grandeur.
+true-size-piece-alt = Le contour de { $name }, { $size }, à taille réelle.
 true-size-part = Partie { $part } sur { $parts }
 true-size-joined = Couper une partie le long des tirets, la poser sur sa voisine de sorte que les croix se recouvrent, et la coller.
 host-stages = Cela fait { $cards } { $cards ->

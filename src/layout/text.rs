@@ -256,6 +256,9 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
             let mut read: Vec<_> = starts.into_iter().zip(placed).collect();
             read.sort_by_key(|it| it.0);
             placed = read.into_iter().map(|it| it.1).collect();
+            if !layout.is_rtl() {
+                placed = marked(placed);
+            }
         }
         let hanging = f64::from(metrics.hanging_advance);
         all.lines.push(Line {
@@ -263,6 +266,52 @@ fn collect(press: &Press, layout: &parley::Layout<u16>, text: &str) -> Lines {
             width: (x - hanging).max(0.0),
             leftwards: layout.is_rtl(),
         });
+    }
+    all
+}
+
+/// Says after words that run leftwards where the line goes on as before: readers that
+/// go by places take a quote or a bracket behind them for a part of them, and put it
+/// first (UAX #9, 2.6: a left-to-right mark).
+fn marked(placed: Vec<Placed>) -> Vec<Placed> {
+    let mut all: Vec<Placed> = Vec::with_capacity(placed.len() + 1);
+    for it in placed {
+        let after = all.last().is_some_and(|last| last.run.leftwards);
+        let run = &*it.run;
+        let lead = run.text.len() - run.text.trim_start().len();
+        let first = run.text[lead..].chars().next().filter(|it| !it.is_alphanumeric());
+        let long = lead + first.map_or(0, char::len_utf8);
+        let alone = run.glyphs.iter().any(|it| it.text == (lead..long));
+        let (true, false, true, Some(first)) = (after, run.leftwards, alone, first)
+        else {
+            all.push(it);
+            continue;
+        };
+        // The mark is said along with one sign only; the rest stands on its own.
+        let (mut own, rest): (Vec<_>, Vec<_>) =
+            run.glyphs.iter().cloned().partition(|it| it.text.start < long);
+        let text = format!("{}\u{200e}{first}", &run.text[..lead]);
+        for glyph in own.iter_mut().filter(|it| it.text.end == long) {
+            glyph.text.end = text.len();
+        }
+        let shift = rest.first().map_or(run.advance, |it| it.x);
+        let one = Run { glyphs: own, advance: shift, text, ..run.clone() };
+        all.push(Placed { run: Arc::new(one), ..it });
+        if rest.is_empty() {
+            continue;
+        }
+        let moved = |it: Glyph| Glyph {
+            x: it.x - shift,
+            text: it.text.start - long..it.text.end - long,
+            ..it
+        };
+        let rest = Run {
+            glyphs: rest.into_iter().map(moved).collect(),
+            advance: run.advance - shift,
+            text: run.text[long..].to_owned(),
+            ..run.clone()
+        };
+        all.push(Placed { x: it.x + shift, run: Arc::new(rest), part: it.part });
     }
     all
 }
@@ -375,7 +424,27 @@ impl Open {
 
 #[cfg(test)]
 mod tests {
-    use super::clean;
+    use super::{Press, clean, set_words};
+    use crate::fonts::FaceId;
+
+    #[test]
+    fn thai_breaks_between_words() {
+        // Hello, thanks, water, table: words from memory, as any dictionary has them.
+        let words = ["สวัสดี", "ขอบคุณ", "น้ำ", "โต๊ะ"];
+        let text = words.concat();
+        // A face without these letters sets a box for each, which is wide enough here.
+        let lines = set_words(&mut Press::new(), &text, FaceId::SERIF, 10.0, 60.0);
+        let mut starts = Vec::new();
+        for line in &lines.lines {
+            let said: String = line.runs.iter().map(|it| it.run.text.as_str()).collect();
+            starts.push(said);
+        }
+        assert!(starts.len() > 1, "{starts:?}");
+        for line in starts {
+            let begins = words.iter().any(|it| line.starts_with(it));
+            assert!(begins, "a line begins within a word: {line}");
+        }
+    }
 
     #[test]
     fn numbers_keep_their_fractions_and_units() {

@@ -17,8 +17,22 @@ pub(super) struct Head {
     pub(super) plain_colors: bool,
     /// How many times it goes over the picture.
     pub(super) scans: usize,
+    /// Values that a decoder keeps until it has gone over all of it; 0 where it goes
+    /// over it once.
+    pub(super) kept: u64,
     /// It has an end.
     pub(super) whole: bool,
+}
+
+/// How many values there are for 100 pixels, by how finely each component is sampled
+/// (T.81, A.1.1).
+fn shares(components: &[u8]) -> u64 {
+    let blocks = components.chunks_exact(3).map(|it| {
+        let (across, down) = (it[1] >> 4, it[1] & 15);
+        u64::from(across) * u64::from(down)
+    });
+    let finest = blocks.clone().max().unwrap_or(1).max(1);
+    blocks.sum::<u64>() * 100 / finest
 }
 
 /// Reads the head of a file that starts as a JPEG file does; `None` if its
@@ -54,14 +68,21 @@ pub(super) fn head(bytes: &[u8]) -> Option<Head> {
                 for (id, part) in ids.iter_mut().zip(parts.chunks(3)) {
                     *id = part[0];
                 }
+                let (width, height) =
+                    (u16::from_be_bytes([*w1, *w0]), u16::from_be_bytes([*h1, *h0]));
                 head = Some(Head {
-                    width: u32::from(u16::from_be_bytes([*w1, *w0])),
-                    height: u32::from(u16::from_be_bytes([*h1, *h0])),
+                    width: u32::from(width),
+                    height: u32::from(height),
                     precision: *precision,
                     components: *components,
                     usual: marker <= 0xc2,
                     plain_colors: true,
                     scans: 0,
+                    kept: if marker == 0xc2 {
+                        u64::from(width) * u64::from(height) * shares(parts) / 100
+                    } else {
+                        0
+                    },
                     whole: false,
                 });
             }

@@ -3,6 +3,7 @@
 use std::fmt;
 use std::io::Cursor;
 
+use flate2::Crc;
 use image::codecs::jpeg::JpegDecoder;
 use image::codecs::png::PngDecoder;
 use image::{ColorType, ImageDecoder, ImageResult, Limits};
@@ -24,6 +25,14 @@ const MOST_MEMORY: u64 = 160 * 1024 * 1024;
 /// A JPEG file that goes over its picture more often is made to waste time.
 const MOST_SCANS: usize = 64;
 
+/// Nor does one go over more pixels in all: twelve times over a large picture, where
+/// ten are usual.
+const MOST_PASSED: u64 = 400_000_000;
+
+/// What the decoder keeps of a JPEG file that is built up in several goes, with the
+/// picture itself, may take so many bytes.
+const MOST_KEPT: u64 = 180 * 1024 * 1024;
+
 /// Why a file is no picture that can be used.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Fault {
@@ -41,6 +50,8 @@ pub enum Fault {
     PrintingInks,
     /// It is coded in a way that few programs know.
     RareCoding,
+    /// It is built up in several goes, too many for its size.
+    ManyGoes(u32, u32),
     /// It can't be decoded.
     Broken,
 }
@@ -71,6 +82,11 @@ impl fmt::Display for Fault {
             ),
             Self::PrintingInks => write!(f, "has the colours of printing inks (CMYK)"),
             Self::RareCoding => write!(f, "is coded in a way that few programs know"),
+            Self::ManyGoes(width, height) => write!(
+                f,
+                "is a progressive JPEG file, which takes too much memory or time with \
+                 {width} x {height} pixels"
+            ),
             Self::Broken => write!(f, "is damaged and can't be shown"),
         }
     }
@@ -86,6 +102,7 @@ impl Fault {
                 "scan or export it at 300 dots an inch; more is not printed"
             }
             Self::PrintingInks => "export it in RGB colours (sRGB)",
+            Self::ManyGoes(..) => "export it as a plain JPEG file, not a progressive one",
             Self::RareCoding => "export it as a usual JPEG file with 8 bits a colour",
             Self::Broken => "open it in a picture program and export it again",
         }
@@ -146,6 +163,9 @@ fn png(bytes: &[u8]) -> Result<Picture, Fault> {
     };
     let (width, height) = (side(16)?, side(20)?);
     check_size(width, height)?;
+    if !whole(bytes)? {
+        return Err(Fault::CutShort(width, height));
+    }
     let limits = || {
         let mut limits = Limits::no_limits();
         limits.max_alloc = Some(MOST_MEMORY);
@@ -162,6 +182,37 @@ fn png(bytes: &[u8]) -> Result<Picture, Fault> {
     decoded(decoder, None)
 }
 
+/// Whether a PNG file goes on to its end; an error where a check value is wrong, so
+/// that damage is found before anything is decoded (ISO/IEC 15948, 5.3 and 5.4).
+fn whole(bytes: &[u8]) -> Result<bool, Fault> {
+    let mut rest = &bytes[8..];
+    while let Some((long, after)) = rest.split_first_chunk::<4>() {
+        let long = usize::try_from(u32::from_be_bytes(*long)).unwrap_or(usize::MAX);
+        // The kind is checked along with what it holds.
+        let Some((held, after)) =
+            long.checked_add(4).and_then(|it| after.split_at_checked(it))
+        else {
+            return Ok(false);
+        };
+        let Some((check, after)) = after.split_first_chunk::<4>() else {
+            return Ok(false);
+        };
+        // Capital kinds are needed to show the picture; what is wrong with others
+        // does no harm.
+        let needed = held.first().is_some_and(u8::is_ascii_uppercase);
+        let mut crc = Crc::new();
+        crc.update(if needed { held } else { &[] });
+        if needed && crc.sum() != u32::from_be_bytes(*check) {
+            return Err(Fault::Broken);
+        }
+        if held.starts_with(b"IEND") {
+            return Ok(true);
+        }
+        rest = after;
+    }
+    Ok(false)
+}
+
 fn jpeg(bytes: &[u8]) -> Result<Picture, Fault> {
     let head = jpeg::head(bytes).ok_or(Fault::Broken)?;
     check_size(head.width, head.height)?;
@@ -176,6 +227,11 @@ fn jpeg(bytes: &[u8]) -> Result<Picture, Fault> {
     let least = u64::from(head.width) * u64::from(head.height) / 64 / 8;
     if !head.whole || (bytes.len() as u64) < least {
         return Err(Fault::CutShort(head.width, head.height));
+    }
+    let pixels = u64::from(head.width) * u64::from(head.height);
+    let takes = head.kept * 2 + pixels * u64::from(head.components);
+    if head.kept > 0 && takes > MOST_KEPT || head.scans as u64 * pixels > MOST_PASSED {
+        return Err(Fault::ManyGoes(head.width, head.height));
     }
     let decoder = JpegDecoder::new(Cursor::new(bytes)).map_err(|_| Fault::Broken)?;
     let file = head.plain_colors.then(|| bytes.to_vec());

@@ -5,7 +5,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use leafwright::diag::render;
+use leafwright::fonts::Library;
 use leafwright::geom::Rect;
+use leafwright::layout::Press;
 use leafwright::plan::cut::{Becomes, Leaf, PaperCut};
 use leafwright::plan::{Good, Plan, PlanOptions, cuts_json, plan};
 use leafwright::project::{Project, Reader, Stock};
@@ -22,6 +24,20 @@ pub(crate) fn paths() -> Vec<PathBuf> {
     paths.sort();
     assert!(paths.len() >= 2);
     paths
+}
+
+/// A press with the fonts that demos bring, besides the committed faces.
+pub(crate) fn press() -> Press {
+    let mut library = Library::new();
+    for path in paths() {
+        let text = fs::read_to_string(&path).expect("a readable demo");
+        let (_, outcome) = read(&path.display().to_string(), &text);
+        for font in outcome.value.expect("a sound demo").fonts {
+            let bytes = fs::read(path.with_file_name(&font.words)).expect("a font");
+            library.add(&bytes).expect("a font that can be used");
+        }
+    }
+    Press::with(library)
 }
 
 /// Every demo that reads, planned for a reader.

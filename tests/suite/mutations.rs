@@ -4,7 +4,7 @@ use std::fs;
 
 use leafwright::diag::{Diagnostic, render};
 use leafwright::handout::{self, Options, Template};
-use leafwright::layout::{self, PageSetup, Press};
+use leafwright::layout::{self, PageSetup};
 use leafwright::pdf::{self, PdfInfo};
 use leafwright::plan::{PlanOptions, plan};
 use leafwright::project::Project;
@@ -62,7 +62,7 @@ fn a_thousand_slips_give_a_plan_or_a_message_at_its_place() {
 #[test]
 fn fifty_handouts_of_slips_are_made() {
     let texts = texts();
-    let mut press = Press::new();
+    let mut press = demos::press();
     let mut made = 0;
     for seed in 0.. {
         let Some((project, plan)) = tried(&texts, seed) else { continue };

@@ -77,7 +77,7 @@ fn pages_of_two_hundred_projects_hold() {
 
 #[test]
 fn pages_of_every_demo_hold_on_every_paper() {
-    let mut press = Press::new();
+    let mut press = demos::press();
     let mut wrong = Vec::new();
     for path in demos::paths() {
         let text = fs::read_to_string(&path).expect("a demo");

@@ -61,7 +61,7 @@ fn part(bytes: &[u8], of: usize) -> Vec<u8> {
     bytes[..bytes.len() * of / 100].to_vec()
 }
 
-/// Fifty files, none of them a picture that can be used.
+/// Files by the dozen, none of them a picture that can be used.
 fn hostile() -> Vec<(String, Vec<u8>)> {
     let (plain, photo) = (png(64, 48, shade), jpeg(64, 48, shade));
     let mut all: Vec<(String, Vec<u8>)> = Vec::new();
@@ -128,6 +128,23 @@ fn hostile() -> Vec<(String, Vec<u8>)> {
     add("jpeg of nine components", framed(&[(9, 9)]));
     add("jpeg without loss", framed(&[(1, 0xc3)]));
     add("jpeg by arithmetic", framed(&[(1, 0xc9)]));
+    add("png without its end", plain[..plain.len() - 12].to_vec());
+    add("png with a false check value of its pixels", {
+        let mut bytes = plain.clone();
+        let end = bytes.len() - 13;
+        bytes[end] ^= 1;
+        bytes
+    });
+    add("progressive jpeg of 36 million pixels", {
+        let side = 6000_u16.to_be_bytes();
+        let [high, low] = [side[0], side[1]];
+        let changes = [(1, 0xc2), (5, high), (6, low), (7, high), (8, low)];
+        // As long as a file of that size is at least.
+        let mut bytes = framed(&changes);
+        let end = bytes.split_off(bytes.len() - 2);
+        bytes.resize(100_000, 0);
+        [bytes, end].concat()
+    });
     add("jpeg that goes over it a thousand times", {
         let mut bytes = photo.clone();
         let end = bytes.split_off(bytes.len() - 2);
@@ -176,6 +193,9 @@ fn what_a_file_is_told_to_be_is_what_is_wrong_with_it() {
     assert_eq!(fault("jpeg, 60 in 100 of it"), Fault::CutShort(64, 48));
     assert_eq!(fault("png, 60 in 100 of it"), Fault::CutShort(64, 48));
     assert_eq!(fault("png with nothing behind it"), Fault::CutShort(5000, 5000));
+    assert_eq!(fault("png without its end"), Fault::CutShort(64, 48));
+    let progressive = fault("progressive jpeg of 36 million pixels");
+    assert_eq!(progressive, Fault::ManyGoes(6000, 6000));
     assert_eq!(fault("png with too many pixels"), Fault::TooManyPixels(7000, 7000));
     let large = [png(4, 4, shade), vec![0; MOST_BYTES]].concat();
     assert_eq!(open(&large).unwrap_err(), Fault::TooManyBytes(large.len()));

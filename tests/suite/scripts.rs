@@ -92,6 +92,18 @@ fn quotes_stay_on_the_sides_of_the_sentence() {
 }
 
 #[test]
+fn a_quote_behind_words_that_run_leftwards_is_not_taken_for_one_of_them() {
+    // UAX #9, 2.6: a left-to-right mark ends what runs leftwards, for readers that put
+    // the signs of a page in order by their places.
+    let laid = laid("en");
+    let runs = runs(&laid);
+    let pairs = runs.windows(2).filter(|it| it[0].leftwards && !it[1].leftwards);
+    let behind: Vec<&str> = pairs.map(|it| it[1].text.as_str()).collect();
+    assert!(behind.iter().any(|it| *it == "\u{200e}\u{201d}"), "{behind:?}");
+    assert!(!behind.iter().any(|it| it.starts_with('\u{201d}')), "{behind:?}");
+}
+
+#[test]
 fn japanese_breaks_between_any_letters_but_not_before_a_full_stop() {
     // JIS X 4051, 4.2: no line begins with 、 。 」 or ends with 「.
     let laid = laid("en");
@@ -151,6 +163,30 @@ fn one_file_is_made_for_each_language_and_says_which() {
         let lang = root.get(b"Lang").and_then(lopdf::Object::as_str).unwrap();
         assert_eq!(lang, language.as_bytes());
     }
+}
+
+#[test]
+fn a_demo_in_three_scripts_says_its_words_in_their_order() {
+    let folder = folder("scripts-demo");
+    let file = folder.join("words.pdf");
+    let to = file.to_str().expect("a plain path");
+    let (code, _, err) = run(&["make", "demo-data/word-table.yaml", "-o", to]);
+    assert!(same(code, 0), "{err}");
+    assert_eq!(err, "");
+    let read = Read::new(&fs::read(&file).unwrap());
+    let pages: String = (0..read.pages.len()).map(|it| read.text(it)).collect();
+    let text: String = pages.split_whitespace().collect();
+    let text = text.replace('\u{200e}', "");
+    // On the label, and in quotes in the sentences.
+    for words in ["شكرالكمنالقلب", "お誕生日おめでとう", "Καλώςήρθατε"]
+    {
+        for said in [words, &format!("“{words}”")] {
+            assert!(text.contains(said), "`{said}` in {text}");
+        }
+    }
+    let faces: Vec<_> = read.fonts().into_iter().map(|it| it.0).collect();
+    let own = |name: &str| faces.iter().any(|it| it.contains(name));
+    assert!(own("WordTableArabic") && own("WordTableJapanese"), "{faces:?}");
 }
 
 #[test]

@@ -194,7 +194,8 @@ fn nothing_of_our_own_is_left_in_english() {
             // What the user wrote has a place, and a language of its own.
             for inline in inlines(&document) {
                 if inline.site.is_some() {
-                    assert_eq!(inline.lang.as_deref(), Some("en"), "{inline:?}");
+                    let lang = inline.lang.as_deref().expect("a language of its own");
+                    assert!(["en", "ar", "el", "ja"].contains(&lang), "{inline:?}");
                     continue;
                 }
                 // Titles of documents say that they are English.

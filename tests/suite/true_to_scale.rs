@@ -6,7 +6,7 @@ use std::fs;
 use leafwright::document::{Block, Document, Figure, Fill, Mark};
 use leafwright::geom::{Pt, Size, Unit};
 use leafwright::handout::{self, Template};
-use leafwright::layout::{self, PageSetup, PageSize, Press};
+use leafwright::layout::{self, PageSetup, PageSize};
 use leafwright::pdf::{self, PdfInfo};
 use leafwright::plan::{PlanOptions, plan};
 use leafwright::project;
@@ -147,7 +147,7 @@ fn made(text: &str, template: &str) -> (Document, Vec<u8>) {
         Unit::Mm => PageSize::A5,
     };
     let setup = PageSetup { size, ..PageSetup::default() };
-    let mut press = Press::new();
+    let mut press = demos::press();
     let laid = layout::lay_out(&mut press, &document, &setup);
     let laid = laid.value.expect("demos can be laid out");
     let bytes = pdf::write(&laid, press.library(), &PdfInfo::default());
