@@ -14,7 +14,7 @@ use crate::fonts::Library;
 use crate::handout;
 use crate::layout::{self, PageSetup, Press};
 use crate::page;
-use crate::pdf::{self, PdfInfo};
+use crate::pdf::{self, PdfInfo, Ready};
 
 /// A packet that is written once, or once for each name.
 pub(crate) struct Packet {
@@ -120,6 +120,7 @@ fn work(
     sender: &SyncSender<Result<Made, Failure>>,
 ) {
     let mut press = Press::with(library.clone());
+    let mut ready = Ready::default();
     let mut done = 0;
     while !stop.load(Ordering::Relaxed) {
         let index = next.fetch_add(1, Ordering::Relaxed);
@@ -128,7 +129,7 @@ fn work(
             (press, done) = (Press::with(library.clone()), 0);
         }
         done += 1;
-        let result = one(&mut press, packets, job, index);
+        let result = one(&mut press, &mut ready, packets, job, index);
         // Nobody listens any more once a failure was told.
         if sender.send(result).is_err() {
             return;
@@ -139,6 +140,7 @@ fn work(
 /// Lays out and writes one file; its pages, unless the notes hold an error.
 fn one(
     press: &mut Press,
+    ready: &mut Ready,
     packets: &[Packet],
     job: &Job,
     index: usize,
@@ -157,11 +159,11 @@ fn one(
         laid = page::fold(laid, sheet);
         made.sheets = Some(laid.pages.len() / 2);
     }
-    let bytes =
-        pdf::write(&laid, press.library(), &packet.info).map_err(|fault| Failure {
-            message: format!("the PDF can't be made: {fault}"),
-            hint: "this is a fault in leafwright; please report it".to_owned(),
-        })?;
+    let bytes = pdf::write_again(&laid, press.library(), &packet.info, ready);
+    let bytes = bytes.map_err(|fault| Failure {
+        message: format!("the PDF can't be made: {fault}"),
+        hint: "this is a fault in leafwright; please report it".to_owned(),
+    })?;
     files::write_whole(&job.path, &bytes)?;
     Ok(made)
 }

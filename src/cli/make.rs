@@ -58,7 +58,7 @@ pub(crate) fn run(asked: &Make, streams: &mut Streams<'_>) -> Result<(), Halt> {
                 language: Some(language),
                 true_size: asked.true_size,
                 for_name: personal.is_some(),
-                names: names.clone().unwrap_or_default(),
+                names: names.as_deref().unwrap_or_default(),
             };
             let named = asked.output.is_none() && *language != project.language;
             let suffix = (named || wanted.len() > 1).then_some(language.as_str());

@@ -60,7 +60,7 @@ pub struct Options<'a> {
     /// [`named`].
     pub for_name: bool,
     /// Those who take part, for the host's list.
-    pub names: Vec<String>,
+    pub names: &'a [String],
 }
 
 /// Stands for the name of a copy's owner until it is filled in; the character

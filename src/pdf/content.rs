@@ -10,7 +10,8 @@ use printpdf::{
 };
 
 use super::faces::{Faces, Subset};
-use super::{Fault, Resolution, images};
+use super::images::{self, Ready};
+use super::{Fault, Resolution};
 use crate::fonts::Library;
 use crate::page::Ink;
 use crate::page::Laid;
@@ -50,6 +51,7 @@ pub(super) fn write(
     laid: &Laid,
     library: &Library,
     resolution: Resolution,
+    ready: &mut Ready,
 ) -> Result<Content, Fault> {
     let mut faces = Faces::default();
     let mut document = PdfDocument::new("");
@@ -66,7 +68,7 @@ pub(super) fn write(
         sequences.push(tags);
     }
     let subsets = faces.embed(library, &mut document)?;
-    images::embed(laid, resolution, &mut document)?;
+    images::embed(laid, resolution, ready, &mut document)?;
     let options = PdfSaveOptions {
         optimize: false,
         subset_fonts: false,

@@ -1,8 +1,8 @@
 //! Pictures: each stands once in the file, with no more pixels than can be printed.
 
-use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::io::Write;
+use std::sync::{Arc, Weak};
 
 use flate2::Compression;
 use flate2::write::ZlibEncoder;
@@ -44,10 +44,44 @@ pub(super) fn matrix(window: &Window, picture: &Picture, page_height: f64) -> [f
     ]
 }
 
+/// Pictures that were made ready for a file. Copies for many people show the same
+/// ones, which are shrunk and packed for the first of them only.
+#[derive(Default)]
+pub struct Ready {
+    /// A picture that is no longer in use is forgotten.
+    kept: Vec<(Weak<Picture>, (u32, u32), ExternalStream)>,
+}
+
+impl Ready {
+    /// The stream of a picture with so many pixels, width x height as stored.
+    fn stream(
+        &mut self,
+        picture: &Arc<Picture>,
+        pixels: (u32, u32),
+    ) -> Result<ExternalStream, Fault> {
+        // A weak link keeps its address from being given to another picture.
+        let known = self.kept.iter().find(|(of, size, _)| {
+            *size == pixels && std::ptr::eq(of.as_ptr(), Arc::as_ptr(picture))
+        });
+        if let Some((_, _, stream)) = known {
+            return Ok(stream.clone());
+        }
+        let made = if pixels == picture.stored() {
+            stream(picture.print())?
+        } else {
+            stream(picture.shrunk(pixels.0, pixels.1).print())?
+        };
+        self.kept.retain(|(of, ..)| of.strong_count() > 0);
+        self.kept.push((Arc::downgrade(picture), pixels, made.clone()));
+        Ok(made)
+    }
+}
+
 /// Writes every picture that is seen on a page.
 pub(super) fn embed(
     laid: &Laid,
     resolution: Resolution,
+    ready: &mut Ready,
     document: &mut PdfDocument,
 ) -> Result<(), Fault> {
     // By picture, the largest that it is drawn, in points.
@@ -63,9 +97,10 @@ pub(super) fn embed(
         }
     }
     for (number, size) in drawn {
-        let picture = fitting(&laid.pictures[number], size, resolution);
+        let picture = &laid.pictures[number];
+        let pixels = fitting(picture, size, resolution);
         let object = XObject::External(ExternalXObject {
-            stream: stream(picture.print())?,
+            stream: ready.stream(picture, pixels)?,
             width: None,
             height: None,
             dpi: None,
@@ -75,13 +110,13 @@ pub(super) fn embed(
     Ok(())
 }
 
-/// The picture with as many pixels as its largest drawing can show.
-fn fitting(picture: &Picture, size: (f64, f64), most: Resolution) -> Cow<'_, Picture> {
+/// As many pixels of a picture, width x height, as its largest drawing can show.
+fn fitting(picture: &Picture, size: (f64, f64), most: Resolution) -> (u32, u32) {
     let (width, height) = picture.stored();
     let dots = f64::from(most.0) / 72.0;
     let part = (size.0 * dots / f64::from(width)).max(size.1 * dots / f64::from(height));
     if part >= WORTH_IT {
-        return Cow::Borrowed(picture);
+        return (width, height);
     }
     // Places on the page are rounded; a hundredth of a pixel is nothing.
     let fewer = |side: u32| {
@@ -93,7 +128,7 @@ fn fitting(picture: &Picture, size: (f64, f64), most: Resolution) -> Cow<'_, Pic
         let fewer = (f64::from(side) * part - 0.01).ceil() as u32;
         fewer
     };
-    Cow::Owned(picture.shrunk(fewer(width), fewer(height)))
+    (fewer(width), fewer(height))
 }
 
 /// The stream of a picture.

@@ -13,6 +13,8 @@ mod navigation;
 mod structure;
 mod tree;
 
+pub use images::Ready;
+
 use crate::fonts::Library;
 use crate::page::Laid;
 
@@ -74,8 +76,22 @@ impl Fault {
 /// # Errors
 /// A font that can't be made smaller, or a fault of this program.
 pub fn write(laid: &Laid, library: &Library, info: &PdfInfo) -> Result<Vec<u8>, Fault> {
+    write_again(laid, library, info, &mut Ready::default())
+}
+
+/// The same, with pictures that earlier files have shown kept ready; the bytes do not
+/// depend on what is ready.
+///
+/// # Errors
+/// A font that can't be made smaller, or a fault of this program.
+pub fn write_again(
+    laid: &Laid,
+    library: &Library,
+    info: &PdfInfo,
+    ready: &mut Ready,
+) -> Result<Vec<u8>, Fault> {
     // The pages as operators; every sequence of marked content knows its tag.
-    let content = content::write(laid, library, info.pictures)?;
+    let content = content::write(laid, library, info.pictures, ready)?;
     // What the sequences mean, as a tree.
     let tree = tree::Tree::of(&laid.tags, &content.sequences);
     // All that printpdf leaves out, or that differs from run to run.

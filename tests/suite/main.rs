@@ -47,6 +47,7 @@ mod paint;
 mod pdf;
 mod pictures;
 mod pictures_hostile;
+mod pictures_ready;
 mod places;
 mod plan;
 mod plan_large;

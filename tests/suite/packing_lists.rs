@@ -91,7 +91,7 @@ fn a_traveller_tucks_the_parts_of_a_card_into_its_envelope() {
 #[test]
 fn a_host_knows_what_to_do_when() {
     let names = vec!["Ada Mill".to_owned(), "Zoe Brook".to_owned()];
-    let options = Options { names, ..Options::default() };
+    let options = Options { names: &names, ..Options::default() };
     let (_, _, document) = packet("orchard-evenings", "host", options);
     let before = words(&document, "before");
     for said in

@@ -16,10 +16,10 @@ use crate::readback::{Read, Window};
 
 /// How the printed file is asked for.
 #[derive(Default)]
-struct Asked {
-    template: Option<&'static str>,
-    gray: bool,
-    dots: Option<u32>,
+pub(crate) struct Asked {
+    pub(crate) template: Option<&'static str>,
+    pub(crate) gray: bool,
+    pub(crate) dots: Option<u32>,
 }
 
 /// The file, the plan, and how large the file is.
@@ -39,7 +39,7 @@ fn made(
 }
 
 /// The finished pages.
-fn laid(
+pub(crate) fn laid(
     text: &str,
     files: &[(&'static str, Vec<u8>)],
     asked: &Asked,
@@ -378,7 +378,7 @@ fn twelve_pieces_of_one_picture_and_it_is_in_the_file_once() {
 }
 
 /// A project with one photo on a card.
-fn with_photo(name: &str) -> String {
+pub(crate) fn with_photo(name: &str) -> String {
     format!(
         "title: Photos\nunit: in\npapers: {{oat: {{kind: cardstock, sheet: letter}}}}\n\
          bases: {{note: {{front: 4 1/4 x 5 1/2 in, bought: true}}}}\n\
