@@ -205,7 +205,8 @@ impl Bench {
         if self.sheets_only {
             // Nothing that comes off a sheet is as large as this.
             let sides = sheets.iter().map(|it| it.size.long());
-            limits.least_offcut = sides.max().unwrap_or(Length::ZERO) + Length::inch(1, 1);
+            limits.least_offcut =
+                sides.max().unwrap_or(Length::ZERO) + Length::inch(1, 1);
         }
         Problem { sheets: sheets.iter().map(sheet).collect(), kinds, limits }
     }

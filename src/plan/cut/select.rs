@@ -135,6 +135,9 @@ struct Work<'a> {
     spent: u64,
 }
 
+/// Trees for the same parts in the same room, with their digests.
+type Known = BTreeMap<(Size, Vec<Item>), Vec<(Tree, u64)>>;
+
 /// Some children of a plate, with the parts that come from them.
 struct Region {
     row: usize,
@@ -192,7 +195,7 @@ impl<'a> Work<'a> {
         let taste = Taste { cut, mark, chance, seed: round as u64 };
         let mut next = 0;
         // The same parts lie in the same room again and again.
-        let mut known: BTreeMap<(Size, Vec<Item>), Vec<(Tree, u64)>> = BTreeMap::new();
+        let mut known = Known::new();
         let mut flat = self.flat(pattern);
         let mut regions = self.regions(&flat);
         while let Some(region) = regions.get(next) {
