@@ -54,6 +54,8 @@ pub(crate) struct Bench {
     pub(crate) trimmer: Trimmer,
     pub(crate) kits: u32,
     pub(crate) budget: u64,
+    /// Only the number of sheets is asked for, not what they leave.
+    pub(crate) sheets_only: bool,
 }
 
 /// What a search found out about a plan.
@@ -94,6 +96,7 @@ pub(crate) fn cut_paper(
         trimmer,
         kits: kits.cut_together(),
         budget: wishes.budget,
+        sheets_only: false,
     };
     let alike = wishes.alike(project, paper);
     if let Some(patterns) = followed {
@@ -198,11 +201,14 @@ impl Bench {
         budget: u64,
     ) -> Problem {
         let sheet = |it: &StockSheet| SheetKind { size: it.size, at_hand: it.at_hand };
-        Problem {
-            sheets: sheets.iter().map(sheet).collect(),
-            kinds,
-            limits: limits(&self.trimmer, budget),
+        let mut limits = limits(&self.trimmer, budget);
+        if self.sheets_only {
+            // Nothing that comes off a sheet is as large as this.
+            let sides = sheets.iter().map(|it| it.size.long());
+            limits.least_offcut =
+                sides.max().unwrap_or(Length::ZERO) + Length::inch(1, 1);
         }
+        Problem { sheets: sheets.iter().map(sheet).collect(), kinds, limits }
     }
 
     /// Makes a plan that was found easy to cut, takes apart what lies together, and

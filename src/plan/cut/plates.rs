@@ -141,6 +141,37 @@ impl Flat {
         trees[root].take().unwrap_or(Tree::Leaf(Leaf::Waste))
     }
 
+    /// A number that is equal for trees that differ in the order of neighbours only, and
+    /// hardly ever for others.
+    pub(super) fn digest(&self) -> u64 {
+        let mut digests = vec![0; self.rows.len()];
+        let digest = |child: Child, digests: &[u64]| match child {
+            Child::Plate(plate) => digests[plate],
+            Child::Leaf(Leaf::Waste) => 1,
+            Child::Leaf(Leaf::Keep) => 2,
+            Child::Leaf(Leaf::Part { part, turned }) => {
+                mixed(part as u64, 3 + u64::from(turned))
+            }
+        };
+        let mut children = Vec::new();
+        for (idx, row) in self.rows.iter().enumerate().rev() {
+            children.clear();
+            for &(extent, child) in &row.children {
+                let extent = extent.units().cast_unsigned();
+                children.push(mixed(extent, digest(child, &digests)));
+            }
+            if !row.held {
+                children.sort_unstable();
+            }
+            let Size { width, height } = row.size;
+            let own = [width, height].map(|it| it.units().cast_unsigned());
+            let kind = u64::from(row.axis == Axis::Level) + 2 * u64::from(row.held);
+            let start = mixed(mixed(kind, own[0]), own[1]);
+            digests[idx] = children.iter().fold(start, |sum, &it| mixed(sum, it));
+        }
+        digest(self.root, &digests)
+    }
+
     /// For each row a number that is equal where rows are cut alike.
     pub(super) fn classes(&self) -> Vec<usize> {
         let mut known = BTreeMap::new();
@@ -163,6 +194,15 @@ impl Flat {
         }
         classes
     }
+}
+
+/// Two numbers mixed to one, so that others rarely give the same (the finishing steps of
+/// splitmix64; G. L. Steele, D. Lea and C. H. Flood, 2014).
+fn mixed(one: u64, other: u64) -> u64 {
+    let mut mix = one.rotate_left(31).wrapping_mul(0x9E37_79B9_7F4A_7C15) ^ other;
+    mix = (mix ^ mix >> 30).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+    mix = (mix ^ mix >> 27).wrapping_mul(0x94D0_49BB_1331_11EB);
+    mix ^ mix >> 31
 }
 
 /// What a cut yields.

@@ -12,7 +12,7 @@ use crate::geom::{Axis, Length, Size};
 use crate::plan::cut::{Leaf, Tree};
 
 /// A part or an offcut that lies somewhere in the rectangle.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Item {
     /// Width × height as it lies now.
     pub(super) size: Size,

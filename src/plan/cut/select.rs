@@ -7,6 +7,8 @@
 //! change if the whole paper then needs fewer marks, else as many marks and fewer
 //! cuts, else fewer turns. Counts, sheets and offcuts never change.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use crate::geom::{Axis, Length, Size};
 use crate::plan::cut::plates::{Child, Flat, extent};
 use crate::plan::cut::rearrange::{Item, Parts, Taste};
@@ -124,9 +126,17 @@ struct Work<'a> {
     trimmer: &'a Trimmer,
     stages: Option<u8>,
     best: Effort,
+    /// Digests of trees that were tried for each pattern and are no better, or were and
+    /// led on.
+    refused: Vec<BTreeSet<u64>>,
+    /// What was put in place of which children of a row, for each pattern as it is now.
+    tried: Vec<BTreeSet<(usize, Vec<usize>, u64)>>,
     budget: u64,
     spent: u64,
 }
+
+/// Trees for the same parts in the same room, with their digests.
+type Known = BTreeMap<(Size, Vec<Item>), Vec<(Tree, u64)>>;
 
 /// Some children of a plate, with the parts that come from them.
 struct Region {
@@ -155,7 +165,21 @@ impl<'a> Work<'a> {
         let best = effort(&apart, trimmer, None, &mut spent)
             .expect("without a limit there is an answer");
         let stages = None;
-        Self { patterns, apart, cut_up, free, trimmer, stages, best, budget, spent }
+        let refused = vec![BTreeSet::new(); patterns.len()];
+        let tried = vec![BTreeSet::new(); patterns.len()];
+        Self {
+            patterns,
+            apart,
+            cut_up,
+            free,
+            trimmer,
+            stages,
+            best,
+            refused,
+            tried,
+            budget,
+            spent,
+        }
     }
 
     /// Cuts that lie deeper than the stages allow.
@@ -170,6 +194,8 @@ impl<'a> Work<'a> {
         let (cut, mark, chance) = TASTES[round % TASTES.len()];
         let taste = Taste { cut, mark, chance, seed: round as u64 };
         let mut next = 0;
+        // The same parts lie in the same room again and again.
+        let mut known = Known::new();
         let mut flat = self.flat(pattern);
         let mut regions = self.regions(&flat);
         while let Some(region) = regions.get(next) {
@@ -177,14 +203,28 @@ impl<'a> Work<'a> {
             if self.spent >= self.budget {
                 return;
             }
-            let Some(parts) = Parts::new(&region.items) else { continue };
-            let ways = parts.ways(region.room, taste, &mut self.spent);
+            let Region { row, children, room, .. } = region;
+            let key = (*room, region.items.clone());
+            let ways = known.entry(key).or_insert_with_key(|(room, items)| {
+                let parts = Parts::new(items);
+                let ways = parts.map(|it| it.ways(*room, taste, &mut self.spent));
+                let ways = ways.unwrap_or_default().into_iter();
+                ways.map(|way| (way.clone(), Flat::new(&way, *room).digest())).collect()
+            });
             let mut better = None;
-            for way in ways {
-                let tree = flat.tree(Some((region.row, &region.children, way)));
+            for (way, digest) in ways {
+                self.spent += 1;
+                if !self.tried[pattern].insert((*row, children.clone(), *digest)) {
+                    continue;
+                }
+                let tree = flat.tree(Some((*row, children, way.clone())));
                 let sheet = self.patterns[pattern].sheet;
                 // Once more through the plates, to gather the waste.
-                let tree = Flat::new(&tree, sheet).tree(None);
+                let gathered = Flat::new(&tree, sheet);
+                if !self.refused[pattern].insert(gathered.digest()) {
+                    continue;
+                }
+                let tree = gathered.tree(None);
                 let cut_up = (self.cut_up)(&tree);
                 let swap = |it: &mut Pattern, tree| std::mem::replace(&mut it.tree, tree);
                 let old = swap(&mut self.patterns[pattern], tree);
@@ -196,6 +236,12 @@ impl<'a> Work<'a> {
                     Some(found) if found < self.best => {
                         self.best = found;
                         better = Some(());
+                        // Beside this one, those of other patterns count anew.
+                        for other in (0..self.patterns.len()).filter(|&it| it != pattern)
+                        {
+                            self.refused[other].clear();
+                            self.tried[other].clear();
+                        }
                     }
                     _ => {
                         self.patterns[pattern].tree = old;
@@ -205,6 +251,7 @@ impl<'a> Work<'a> {
             }
             if better.is_some() {
                 // The regions are others now. Larger ones were tried before.
+                self.tried[pattern].clear();
                 flat = self.flat(pattern);
                 regions = self.regions(&flat);
                 next = 0;

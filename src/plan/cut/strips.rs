@@ -57,6 +57,7 @@ pub(crate) fn joined(
             trimmer: trimmer(project),
             kits: kits.cut_together(),
             budget: wishes.budget.min(STEPS_TO_COMPARE),
+            sheets_only: true,
         };
         let found = look(&bench, parts, &bench.sheets, bench.budget);
         let cut = found.enough && found.too_large.is_empty();

@@ -98,11 +98,20 @@ pub(super) fn larger(
     let area = |holds: &[u32]| -> i128 {
         holds.iter().zip(&board.lies).map(|(&n, it)| it[0].area() * i128::from(n)).sum()
     };
+    let real = board.real();
+    if real.0.min(real.1) < least {
+        return None;
+    }
     let emptiest = (0..plan.len()).min_by_key(|&it| area(&plan[it].0.holds))?;
     let mut part = board.clone();
     part.wanted.clone_from(&plan[emptiest].0.holds);
+    // What `polish` finds out exactly is not tried before.
+    let few = plan.len() as u64 <= POLISH / POLISH_ONE;
+    let counts = if few { kits::count(&part.wanted) } else { None };
+    if counts.is_some_and(|it| kits::within(&part, &it, POLISH_ONE)) {
+        return None;
+    }
     let needed = area(&part.wanted);
-    let real = board.real();
     let mut best = None;
     let mut most = now;
     for upright in [true, false] {
