@@ -245,6 +245,7 @@ bag-label = { $label }{ $stamped ->
     [yes] , auf Mattung
    *[no] {""}
 }
+bag-mats = Mattungen für die Etiketten
 bag-foam = { $count ->
     [one] Schaumstoffpad
    *[other] Schaumstoffpads
@@ -547,13 +548,33 @@ stays-check = { $total ->
     [one] Nachmessen: es soll { $size } messen.
    *[other] Nachmessen: jedes soll { $size } messen.
 }
-stays-aside = Was übrig bleibt, { $size }, für Schritt { $step } beiseitelegen.
-stays-in-hand = { $size } bleiben in der Hand.
-stays-keep = { $large ->
-    [yes] Was übrig bleibt, { $size }, als Reststück aufheben.
-   *[no] Was übrig bleibt, { $size }, kommt zu den Papierresten.
+stays-aside = { $total ->
+    [one] Was übrig bleibt, { $size }, für Schritt { $step } beiseitelegen.
+   *[other] Die { $total } Teile, die übrig bleiben, je { $size }, für Schritt { $step } beiseitelegen.
 }
-stays-waste = Was übrig bleibt, { $size }, ist Verschnitt.
+stays-in-hand = { $total ->
+    [one] { $size } bleiben in der Hand.
+   *[other] Die { $total } Teile, die übrig bleiben, je { $size }, bleiben in der Hand.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Was übrig bleibt, { $size }, als Reststück aufheben.
+       *[other] Die { $total } Teile, die übrig bleiben, je { $size }, als Reststücke aufheben.
+    }
+   *[no] { $total ->
+        [one] Was übrig bleibt, { $size }, kommt zu den Papierresten.
+       *[other] Die { $total } Teile, die übrig bleiben, je { $size }, kommen zu den Papierresten.
+    }
+}
+stays-waste = { $total ->
+    [one] Was übrig bleibt, { $size }, ist Verschnitt.
+   *[other] Die { $total } Teile, die übrig bleiben, je { $size }, sind Verschnitt.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Beide Teile, je { $size }, für Schritt { $step } beiseitelegen.
+   *[other] Alle { $count } Teile, je { $size }, für Schritt { $step } beiseitelegen.
+}
 hard-to-hold = Es ist schmal: mit einem Lineal oder einem Stück Pappe festhalten, nicht mit den Fingerspitzen.
 step-alt = Schnitt { $number }: Papier { $size }, angelegt: { $edge }, Marke { $mark }; { $off } fällt ab.
 
@@ -965,6 +986,11 @@ post-beyond = mehr als ein Brief
 post-where = Wo
 post-as = Geht wohl als
 post-source = Quelle
+post-watch = Erhabene Lagen können mehr kosten, wo Briefe { $how ->
+    [even] gleichmäßig dick
+    [bends] leicht biegsam
+   *[both] gleichmäßig dick und leicht biegsam
+} sein müssen: { $operators }.
 post-summary = Wofür Postunternehmen die Karten wahrscheinlich nehmen und wo das festgelegt ist.
 operator = { $operator ->
     [us] USA
@@ -1038,9 +1064,8 @@ time-total = { $fits ->
    *[no] {""}
 } Für Anfänger ist die Hälfte mehr gerechnet.
 time-when-late = Wird es spät, diese Karte weglassen: { $card }. Das spart etwa { $minutes } Minuten.
-time-saves = { $card } ({ $minutes } Minuten)
 time-leave-out = { $fits ->
-    [yes] Damit { $lasts } Minuten reichen, weglassen: { $cards }.
+    [yes] Damit { $lasts } Minuten reichen, weglassen: { $cards }. Das spart etwa { $saves } Minuten.
    *[no] Auch ohne { $cards } dauert es länger als { $lasts } Minuten.
 } Das lässt sich zu Hause fertigstellen.
 attendance-title = Wer da ist
@@ -1068,10 +1093,10 @@ label-alt = { $spare ->
 }
 tally-title = Tüten füllen
 tally-text = { $tray ->
-    [one] Eine Zahl durchstreichen, sobald so viele Zuschnitte mit diesem Zeichen in der Tüte sind.
-   *[other] Jede Zeile ist eine Ablage mit { $tray } Tüten. Eine Zahl durchstreichen, sobald so viele Zuschnitte mit diesem Zeichen in ihren Tüten sind.
+    [one] Eine Zahl durchstreichen, sobald so viele in der Tüte sind. Die Zeichen sind die des Schnittplans.
+   *[other] Jede Zeile ist eine Ablage mit { $tray } Tüten. Eine Zahl durchstreichen, sobald so viele in ihren Tüten sind. Die Zeichen sind die des Schnittplans.
 }
-tally-summary = Wie viele Zuschnitte mit jedem Zeichen in jede Tüte kommen.
+tally-summary = Wie viel von allem in jede Tüte kommt.
 tally-bag = Tüte
 
 

@@ -250,6 +250,7 @@ bag-label = { $label }{ $stamped ->
     [yes] , on its mat
    *[no] {""}
 }
+bag-mats = mats for the labels
 bag-foam = { $count ->
     [one] foam square
    *[other] foam squares
@@ -324,7 +325,7 @@ alike-instead = Cut every sheet alike and it takes { $more ->
     [0] as many sheets
     [one] one sheet more
    *[other] { $more } sheets more
-}, but { $steps ->
+}, but only { $steps ->
     [one] 1 step
    *[other] { $steps } steps
 } instead of { $othersteps }.
@@ -547,13 +548,33 @@ stays-check = { $total ->
     [one] Measure it: it should be { $size }.
    *[other] Measure them: each should be { $size }.
 }
-stays-aside = Lay what stays, { $size }, aside for step { $step }.
-stays-in-hand = { $size } stays in hand.
-stays-keep = { $large ->
-    [yes] Keep what stays, { $size }, as an offcut.
-   *[no] What stays, { $size }, goes to the scraps.
+stays-aside = { $total ->
+    [one] Lay what stays, { $size }, aside for step { $step }.
+   *[other] Lay the { $total } parts that stay, { $size } each, aside for step { $step }.
 }
-stays-waste = What stays, { $size }, is waste.
+stays-in-hand = { $total ->
+    [one] { $size } stays in hand.
+   *[other] The { $total } parts that stay, { $size } each, are still in hand.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Keep what stays, { $size }, as an offcut.
+       *[other] Keep the { $total } parts that stay, { $size } each, as offcuts.
+    }
+   *[no] { $total ->
+        [one] What stays, { $size }, goes to the scraps.
+       *[other] The { $total } parts that stay, { $size } each, go to the scraps.
+    }
+}
+stays-waste = { $total ->
+    [one] What stays, { $size }, is waste.
+   *[other] The { $total } parts that stay, { $size } each, are waste.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Lay both parts, { $size } each, aside for step { $step }.
+   *[other] Lay all { $count } parts, { $size } each, aside for step { $step }.
+}
 hard-to-hold = It is narrow: hold it down with a ruler or a piece of card, not with your fingertips.
 step-alt = Cut { $number }: paper { $size }, { $edge } lined up, mark { $mark }; { $off } comes off.
 
@@ -987,6 +1008,11 @@ post-beyond = more than a letter
 post-where = Where
 post-as = Probably goes as
 post-source = Source
+post-watch = Raised layers may cost more where letters have to be { $how ->
+    [even] evenly thick
+    [bends] easy to bend
+   *[both] evenly thick and easy to bend
+}: { $operators }.
 post-summary = What postal operators probably take the cards for, and where that is laid down.
 operator = { $operator ->
     [us] United States
@@ -1067,9 +1093,8 @@ time-total = { $fits ->
    *[no] {""}
 } Beginners are given half as long again.
 time-when-late = When it gets late, leave out { $card }: that saves about { $minutes } minutes.
-time-saves = { $card } ({ $minutes } minutes)
 time-leave-out = { $fits ->
-    [yes] To keep to { $lasts } minutes, leave out { $cards }.
+    [yes] To keep to { $lasts } minutes, leave out { $cards }: that saves about { $saves } minutes.
    *[no] Even without { $cards } it takes longer than { $lasts } minutes.
 } They can be finished at home.
 attendance-title = Who is there
@@ -1097,10 +1122,10 @@ label-alt = { $spare ->
 }
 tally-title = Filling the bags
 tally-text = { $tray ->
-    [one] Cross a number out when so many pieces of that letter are in the bag.
-   *[other] Each line is a tray of { $tray } bags. Cross a number out when so many pieces of that letter are in its bags.
+    [one] Cross a number out when so many are in the bag. Letters are those of the cut plan.
+   *[other] Each line is a tray of { $tray } bags. Cross a number out when so many are in its bags. Letters are those of the cut plan.
 }
-tally-summary = How many pieces of each letter go into each bag.
+tally-summary = How many of each thing go into each bag.
 tally-bag = Bag
 
 

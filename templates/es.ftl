@@ -245,6 +245,7 @@ bag-label = { $label }{ $stamped ->
     [yes] , sobre su fondo
    *[no] {""}
 }
+bag-mats = fondos para las etiquetas
 bag-foam = { $count ->
     [one] cuadradito de espuma
    *[other] cuadraditos de espuma
@@ -547,13 +548,33 @@ stays-check = { $total ->
     [one] Medir: debe medir { $size }.
    *[other] Medir: cada una debe medir { $size }.
 }
-stays-aside = Apartar lo que queda, { $size }, para el paso { $step }.
-stays-in-hand = Queda en la mano: { $size }.
-stays-keep = { $large ->
-    [yes] Guardar lo que queda, { $size }, como sobrante.
-   *[no] Lo que queda, { $size }, va a los retales.
+stays-aside = { $total ->
+    [one] Apartar lo que queda, { $size }, para el paso { $step }.
+   *[other] Apartar las { $total } partes que quedan, { $size } cada una, para el paso { $step }.
 }
-stays-waste = Lo que queda, { $size }, se desecha.
+stays-in-hand = { $total ->
+    [one] Queda en la mano: { $size }.
+   *[other] Las { $total } partes que quedan, { $size } cada una, siguen en la mano.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Guardar lo que queda, { $size }, como sobrante.
+       *[other] Guardar las { $total } partes que quedan, { $size } cada una, como sobrantes.
+    }
+   *[no] { $total ->
+        [one] Lo que queda, { $size }, va a los retales.
+       *[other] Las { $total } partes que quedan, { $size } cada una, van a los retales.
+    }
+}
+stays-waste = { $total ->
+    [one] Lo que queda, { $size }, se desecha.
+   *[other] Las { $total } partes que quedan, { $size } cada una, se desechan.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Apartar las dos partes, { $size } cada una, para el paso { $step }.
+   *[other] Apartar las { $count } partes, { $size } cada una, para el paso { $step }.
+}
 hard-to-hold = Es estrecho: sujetarlo con una regla o un trozo de cartón, no con la punta de los dedos.
 step-alt = Corte { $number }: papel { $size }, alineado { $edge }, marca { $mark }; se separa { $off }.
 
@@ -973,6 +994,11 @@ post-beyond = más que una carta
 post-where = Dónde
 post-as = Va quizá como
 post-source = Fuente
+post-watch = El relieve puede costar más donde las cartas deben { $how ->
+    [even] tener un grosor uniforme
+    [bends] doblarse con facilidad
+   *[both] tener un grosor uniforme y doblarse con facilidad
+}: { $operators }.
 post-summary = Por qué toman probablemente los operadores postales las tarjetas, y dónde está fijado.
 operator = { $operator ->
     [us] Estados Unidos
@@ -1046,9 +1072,8 @@ time-total = { $fits ->
    *[no] {""}
 } A los principiantes se les da la mitad más.
 time-when-late = Si se hace tarde, dejar esta tarjeta: { $card }. Se ahorran unos { $minutes } minutos.
-time-saves = { $card } ({ $minutes } minutos)
 time-leave-out = { $fits ->
-    [yes] Para no pasar de { $lasts } minutos, dejar { $cards }.
+    [yes] Para no pasar de { $lasts } minutos, dejar { $cards }: se ahorran unos { $saves } minutos.
    *[no] Aun sin { $cards } se tarda más de { $lasts } minutos.
 } Se pueden terminar en casa.
 attendance-title = Quién está
@@ -1076,10 +1101,10 @@ label-alt = { $spare ->
 }
 tally-title = Llenar las bolsas
 tally-text = { $tray ->
-    [one] Tachar un número cuando haya tantas piezas de esa letra en la bolsa.
-   *[other] Cada línea es una bandeja de { $tray } bolsas. Tachar un número cuando haya tantas piezas de esa letra en sus bolsas.
+    [one] Tachar un número cuando haya tantas en la bolsa. Las letras son las del plan de corte.
+   *[other] Cada línea es una bandeja de { $tray } bolsas. Tachar un número cuando haya tantas en sus bolsas. Las letras son las del plan de corte.
 }
-tally-summary = Cuántas piezas de cada letra van en cada bolsa.
+tally-summary = Cuántas cosas de cada clase van en cada bolsa.
 tally-bag = Bolsa
 
 

@@ -246,6 +246,7 @@ bag-label = { $label }{ $stamped ->
     [yes] , sur son mat
    *[no] {""}
 }
+bag-mats = mats pour les étiquettes
 bag-foam = { $count ->
     [one] carré de mousse
    *[other] carrés de mousse
@@ -548,13 +549,33 @@ stays-check = { $total ->
     [one] Mesurer : il faut trouver { $size }.
    *[other] Mesurer chacune : il faut trouver { $size }.
 }
-stays-aside = Mettre de côté ce qui reste, { $size }, pour l’étape { $step }.
-stays-in-hand = { $size } restent en main.
-stays-keep = { $large ->
-    [yes] Ce qui reste, { $size }, est une chute à garder.
-   *[no] Ce qui reste, { $size }, va aux petites chutes.
+stays-aside = { $total ->
+    [one] Mettre de côté ce qui reste, { $size }, pour l’étape { $step }.
+   *[other] Mettre de côté les { $total } parties qui restent, { $size } chacune, pour l’étape { $step }.
 }
-stays-waste = Ce qui reste, { $size }, est perdu.
+stays-in-hand = { $total ->
+    [one] { $size } restent en main.
+   *[other] Les { $total } parties qui restent, { $size } chacune, restent en main.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Ce qui reste, { $size }, est une chute à garder.
+       *[other] Les { $total } parties qui restent, { $size } chacune, sont des chutes à garder.
+    }
+   *[no] { $total ->
+        [one] Ce qui reste, { $size }, va aux petites chutes.
+       *[other] Les { $total } parties qui restent, { $size } chacune, vont aux petites chutes.
+    }
+}
+stays-waste = { $total ->
+    [one] Ce qui reste, { $size }, est perdu.
+   *[other] Les { $total } parties qui restent, { $size } chacune, sont perdues.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Mettre de côté les deux parties, { $size } chacune, pour l’étape { $step }.
+   *[other] Mettre de côté les { $count } parties, { $size } chacune, pour l’étape { $step }.
+}
 hard-to-hold = C’est étroit : tenir avec une règle ou un morceau de carton, pas du bout des doigts.
 step-alt = Coupe { $number } : papier { $size }, { $edge } en place, repère { $mark } ; { $off } se détache.
 
@@ -974,6 +995,11 @@ post-beyond = plus qu’une lettre
 post-where = Où
 post-as = Sans doute comme
 post-source = Source
+post-watch = Le relief peut coûter plus cher là où les lettres doivent { $how ->
+    [even] être d’épaisseur égale
+    [bends] plier facilement
+   *[both] être d’épaisseur égale et plier facilement
+} : { $operators }.
 post-summary = Ce pour quoi les opérateurs postaux prendront sans doute les cartes, et où c’est fixé.
 operator = { $operator ->
     [us] États-Unis
@@ -1047,9 +1073,8 @@ time-total = { $fits ->
    *[no] {""}
 } Pour les débutants, une moitié en plus est comptée.
 time-when-late = S’il se fait tard, laisser cette carte : { $card }. Gain : environ { $minutes } minutes.
-time-saves = { $card } ({ $minutes } minutes)
 time-leave-out = { $fits ->
-    [yes] Pour tenir en { $lasts } minutes, laisser de côté { $cards }.
+    [yes] Pour tenir en { $lasts } minutes, laisser de côté { $cards } : gain, environ { $saves } minutes.
    *[no] Même sans { $cards }, il faut plus de { $lasts } minutes.
 } Cela peut se finir à la maison.
 attendance-title = Qui est là
@@ -1077,10 +1102,10 @@ label-alt = { $spare ->
 }
 tally-title = Remplir les sachets
 tally-text = { $tray ->
-    [one] Barrer un nombre quand il y a autant de pièces de cette lettre dans le sachet.
-   *[other] Chaque ligne est un plateau de { $tray } sachets. Barrer un nombre quand il y a autant de pièces de cette lettre dans ses sachets.
+    [one] Barrer un nombre quand il y en a autant dans le sachet. Les lettres sont celles du plan de coupe.
+   *[other] Chaque ligne est un plateau de { $tray } sachets. Barrer un nombre quand il y en a autant dans ses sachets. Les lettres sont celles du plan de coupe.
 }
-tally-summary = Combien de pièces de chaque lettre vont dans chaque sachet.
+tally-summary = Combien de chaque chose va dans chaque sachet.
 tally-bag = Sachet
 
 

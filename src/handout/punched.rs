@@ -126,14 +126,21 @@ pub(super) fn mat(
 }
 
 /// What a mat is in the bag once it is punched, and its size.
-pub(super) fn in_bag(w: &Writer<'_>, greeting: GreetingId) -> Option<(Text, Size)> {
+pub(super) fn in_bag(
+    w: &Writer<'_>,
+    greeting: GreetingId,
+    count: u32,
+) -> Option<(Text, Size)> {
     let punched = w.project.greetings[greeting.0].mat?.punched?;
     let ToolKind::Punch(punch) = w.project.tools[punched.with.0].kind else {
         return None;
     };
     let label = w.label(greeting);
     w.is_ahead(Act::PunchMat(greeting)).then(|| {
-        let name = w.tell("mat-of-label", &[("label", label.into())]);
+        let name = match count {
+            1 => w.tell("mat-of-label", &[("label", label.into())]),
+            _ => w.tell("bag-mats", &[]),
+        };
         (name, punch.outline.size)
     })
 }

@@ -67,5 +67,6 @@ mod tidying;
 mod tiles;
 mod tongues;
 mod true_to_scale;
+mod whole_batches;
 mod words;
 mod work;

@@ -40,7 +40,10 @@ fn say(block: &Block, all: &mut String) {
     match block {
         Block::Paragraph(_, words) | Block::Heading { text: words, .. } => text(words),
         Block::List(_, items) => items.iter().for_each(|it| text(it)),
-        Block::Table(table) => table.rows.iter().flatten().for_each(|it| text(it)),
+        Block::Table(table) => {
+            table.columns.iter().for_each(|it| text(&it.head));
+            table.rows.iter().flatten().for_each(|it| text(it));
+        }
         Block::Keep(blocks) | Block::Beside(_, blocks) => {
             blocks.iter().for_each(|it| say(it, all));
         }
@@ -94,11 +97,25 @@ fn a_host_knows_what_to_do_when() {
     let options = Options { names, ..Options::default() };
     let (_, _, document) = packet("orchard-evenings", "host", options);
     let before = words(&document, "before");
-    for said in
-        ["Print 13 class handouts", "Fill 14 bags, 2 of them spare", "2 × tag punch"]
-    {
+    let told = [
+        "Print 13 class handouts",
+        "Fill 14 bags, 2 of them spare",
+        // Of what is used at the table she reads all, and how many there have to be.
+        "4 × tape runner: one for 3 people",
+        "bone folder",
+        "plum ink",
+        "a pen",
+    ];
+    for said in told {
         assert!(before.contains(said), "{said}: {before}");
     }
+    // Labels are punched ahead: nobody needs the punch at the table.
+    assert!(!before.contains("tag punch"), "{before}");
+    // Two rolls on hand and two to buy are the four runners; they stand in one line.
+    let buy = words(&document, "buy");
+    assert_eq!(buy.matches("tape runner").count(), 1, "{buy}");
+    assert!(buy.contains("2 rolls of 8.0 m"), "{buy}");
+    assert!(!buy.contains("tag punch"), "{buy}");
     let there = words(&document, "attendance");
     assert!(there.contains("Zoe Brook") && there.contains("12"), "{there}");
     assert!(words(&document, "times").contains("90 minutes"));
@@ -109,6 +126,13 @@ fn a_bench_crosses_out_every_bag() {
     let (_, plan, document) = packet("market-morning", "bench", Options::default());
     let said = words(&document, "tally");
     assert!(said.contains("22\n"), "{said}");
+    // A bag is not full before the things without a letter lie in it as well.
+    for thing in ["market note base", "foam squares", "envelopes"] {
+        assert!(said.contains(thing), "{thing}: {said}");
+    }
+    // Bags and stickers are for the bags, and bought; glue is the buyer's own.
+    let pack = words(&document, "pack");
+    assert!(pack.contains("For each kit: paper bag and 2 × sticker"), "{pack}");
     let labels = document.sections.iter().find(|it| it.anchor == "labels");
     let figures = labels.expect("labels").blocks.iter().find_map(|it| match it {
         Block::Figures(figures) => Some(figures.len()),
@@ -116,6 +140,7 @@ fn a_bench_crosses_out_every_bag() {
     });
     assert_eq!(figures, usize::try_from(plan.supplies.kits).ok());
     let buy = words(&document, "buy");
+    assert!(buy.contains("sticker") && !buy.contains("glue"), "{buy}");
     assert!(buy.contains("96.00 EUR") && buy.contains("order number S-08"), "{buy}");
 }
 
