@@ -448,6 +448,7 @@ slack-part = { $all ->
 cutting-scale = Zeichnungen: { $scale }.
 cutting-stack = Wo ein Schritt mehrere Bögen oder Teile nennt: bis zu { $count } Kante auf Kante stapeln und in einem Zug schneiden.
 cutting-each = Wo ein Schritt mehrere Bögen oder Teile nennt: eins nach dem anderen schneiden, ohne die Marke zu verstellen.
+cutting-slips = Auf jedes Teil, das beiseitegelegt wird, einen Zettel mit der Nummer seines Schritts legen.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Den Bogen { $paper } nehmen.

@@ -447,6 +447,7 @@ slack-part = { $all ->
 cutting-scale = Drawings: { $scale }.
 cutting-stack = Where a step names several sheets or parts, stack up to { $count } with their edges flush and cut them in one stroke.
 cutting-each = Where a step names several sheets or parts, cut one after the other without moving the mark.
+cutting-slips = Put a slip with the number of its step on every part that you lay aside.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Take the sheet of { $paper }.

@@ -448,6 +448,7 @@ slack-part = { $all ->
 cutting-scale = Dibujos: { $scale }.
 cutting-stack = Donde un paso nombra varias hojas o partes, apilar hasta { $count } con los bordes a ras y cortarlas de una vez.
 cutting-each = Donde un paso nombra varias hojas o partes, cortar una tras otra sin mover la marca.
+cutting-slips = Poner sobre cada parte apartada un papel con el número de su paso.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Tomar la hoja de papel { $paper }.

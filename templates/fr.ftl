@@ -449,6 +449,7 @@ slack-part = { $all ->
 cutting-scale = Dessins : { $scale }.
 cutting-stack = Quand une étape nomme plusieurs feuilles ou parties, en empiler jusqu’à { $count } bord à bord et les couper d’un seul coup.
 cutting-each = Quand une étape nomme plusieurs feuilles ou parties, les couper l’une après l’autre sans changer le repère.
+cutting-slips = Poser sur chaque partie mise de côté un papier avec le numéro de son étape.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Prendre la feuille de papier { $paper }.

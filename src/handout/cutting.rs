@@ -1,6 +1,8 @@
 //! The steps at the trimmer: the part in hand, its edge, the mark, what comes
 //! off and what stays.
 
+use std::collections::BTreeSet;
+
 use crate::document::{Block, Figure, Inline, ScaleWish, Section, Step, Text, Tone};
 use crate::geom::Rect;
 use crate::handout::prepare::edge_along;
@@ -15,6 +17,9 @@ const STEPS: u32 = 10;
 
 /// With so many steps a way with fewer is pointed out again.
 const MANY_STEPS: usize = 12;
+
+/// So many piles of parts laid aside can be told apart without slips.
+const FEW_PILES: usize = 3;
 
 /// Of more plans than this it is not said one by one what gets the difference.
 const MOST_SLACK: usize = 2;
@@ -87,11 +92,32 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
         _ if several => all.push(w.tell("cutting-each", &[])),
         _ => {}
     }
+    if piles(cut) > FEW_PILES {
+        all.push(w.tell("cutting-slips", &[]));
+    }
     if sheets::directed(w, cut) {
         all.push(w.tell("cutting-edges", &[]));
     }
     all.extend(slack(w, cut));
     sentences(all)
+}
+
+/// How many piles wait on the table at once, at most.
+fn piles(cut: &PaperCut) -> usize {
+    let mut waiting = BTreeSet::new();
+    let mut most = 0;
+    for step in &cut.schedule.steps {
+        if let Hand::Aside(aside) = step.hand {
+            waiting.remove(&aside);
+        }
+        let laid = step.off.iter().chain([&step.stays]);
+        waiting.extend(laid.filter_map(|it| match it.1 {
+            Becomes::Aside(aside) => Some(aside),
+            _ => None,
+        }));
+        most = most.max(waiting.len());
+    }
+    most
 }
 
 /// What takes up the difference if a sheet is not as large as it should be; nothing

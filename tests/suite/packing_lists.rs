@@ -48,7 +48,8 @@ fn say(block: &Block, all: &mut String) {
             blocks.iter().for_each(|it| say(it, all));
         }
         Block::Caution(caution) => text(&caution.text),
-        Block::Steps(_) | Block::Figure(_) | Block::Figures(_) | Block::Tiled(_) => {}
+        Block::Steps(steps) => steps.iter().for_each(|it| text(&it.text)),
+        Block::Figure(_) | Block::Figures(_) | Block::Tiled(_) => {}
     }
 }
 
@@ -142,6 +143,49 @@ fn a_bench_crosses_out_every_bag() {
     let buy = words(&document, "buy");
     assert!(buy.contains("sticker") && !buy.contains("glue"), "{buy}");
     assert!(buy.contains("96.00 EUR") && buy.contains("order number S-08"), "{buy}");
+}
+
+#[test]
+fn a_step_says_how_many_parts_come_off_and_stay() {
+    let (_, _, document) = packet("market-morning", "bench", Options::default());
+    let said = words(&document, "cutting-1");
+    for told in [
+        "Keep the 22 parts that come off, 6 × 8 in each, in hand.",
+        "Lay the 22 parts that stay, 2 × 8 in each, aside for step 5.",
+        "Keep the 22 parts that stay, 2 × 2 in each, as offcuts.",
+    ] {
+        assert!(said.contains(told), "{told}: {said}");
+    }
+    let slips = "Put a slip with the number of its step on every part";
+    assert!(!said.contains(slips), "{said}");
+    // Many piles want slips; parts of one size that go together are laid aside at once.
+    let (_, _, document) = packet("orchard-evenings", "bench", Options::default());
+    let said = words(&document, "cutting-1");
+    assert!(said.contains(slips), "{said}");
+    assert!(said.contains("Lay both parts, 7 1/2 × 5 in each, aside for step"), "{said}");
+    assert!(!said.contains("sheets alike"), "that stands in the cut plan: {said}");
+    assert!(words(&document, "cut-plan-1").contains("sheets alike"));
+}
+
+#[test]
+fn what_the_post_may_take_cards_for_is_told_where_they_are_sent() {
+    let (_, _, document) = packet("orchard-evenings", "travel", Options::default());
+    let said = words(&document, "pack");
+    assert!(said.contains("As a hint only, with the year of the source: "), "{said}");
+    assert!(said.contains("check with your postal operator"), "{said}");
+    let (_, _, document) = packet("orchard-evenings", "bench", Options::default());
+    let said = words(&document, "envelope");
+    assert!(said.contains("evenly thick and easy to bend: United States"), "{said}");
+    // The host of a class posts nothing.
+    let (_, _, document) = packet("orchard-evenings", "host", Options::default());
+    assert!(!words(&document, "envelope").contains("United States"));
+}
+
+#[test]
+fn the_mats_of_a_bag_are_counted_as_what_they_are() {
+    let (_, _, document) = packet("willow-week", "host", Options::default());
+    let said = words(&document, "pack");
+    assert!(said.contains("4\nmats for the labels (F)"), "{said}");
 }
 
 #[test]
