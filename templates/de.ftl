@@ -1068,7 +1068,10 @@ time-when-late = Wird es spät, diese Karte weglassen: { $card }. Das spart etwa
 time-leave-out = { $fits ->
     [yes] Damit { $lasts } Minuten reichen, weglassen: { $cards }. Das spart etwa { $saves } Minuten.
    *[no] Auch ohne { $cards } dauert es länger als { $lasts } Minuten.
-} Das lässt sich zu Hause fertigstellen.
+} { $count ->
+    [one] Diese Karte lässt sich zu Hause fertigstellen.
+   *[other] Diese Karten lassen sich zu Hause fertigstellen.
+}
 attendance-title = Wer da ist
 attendance-summary = Eine Liste aller, mit einem Kästchen zum Abhaken.
 attendance-number = Nr.

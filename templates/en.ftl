@@ -1097,7 +1097,10 @@ time-when-late = When it gets late, leave out { $card }: that saves about { $min
 time-leave-out = { $fits ->
     [yes] To keep to { $lasts } minutes, leave out { $cards }: that saves about { $saves } minutes.
    *[no] Even without { $cards } it takes longer than { $lasts } minutes.
-} They can be finished at home.
+} { $count ->
+    [one] It can be finished at home.
+   *[other] They can be finished at home.
+}
 attendance-title = Who is there
 attendance-summary = A list of everyone, with a box to tick.
 attendance-number = No.

@@ -1076,7 +1076,10 @@ time-when-late = Si se hace tarde, dejar esta tarjeta: { $card }. Se ahorran uno
 time-leave-out = { $fits ->
     [yes] Para no pasar de { $lasts } minutos, dejar { $cards }: se ahorran unos { $saves } minutos.
    *[no] Aun sin { $cards } se tarda más de { $lasts } minutos.
-} Se pueden terminar en casa.
+} { $count ->
+    [one] Se puede terminar en casa.
+   *[other] Se pueden terminar en casa.
+}
 attendance-title = Quién está
 attendance-summary = Una lista de todos, con una casilla para marcar.
 attendance-number = N.º

@@ -1077,7 +1077,10 @@ time-when-late = S’il se fait tard, laisser cette carte : { $card }. Gain : 
 time-leave-out = { $fits ->
     [yes] Pour tenir en { $lasts } minutes, laisser de côté { $cards } : gain, environ { $saves } minutes.
    *[no] Même sans { $cards }, il faut plus de { $lasts } minutes.
-} Cela peut se finir à la maison.
+} { $count ->
+    [one] Elle peut se finir à la maison.
+   *[other] Elles peuvent se finir à la maison.
+}
 attendance-title = Qui est là
 attendance-summary = La liste de tout le monde, avec une case à cocher.
 attendance-number = Nº

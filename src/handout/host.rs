@@ -152,6 +152,7 @@ fn late(w: &Writer<'_>, times: &Timetable) -> Text {
     }
     let out: Vec<Text> = times.left_out.iter().map(|it| name(*it)).collect();
     let values = [
+        ("count", u32::try_from(out.len()).unwrap_or(u32::MAX).into()),
         ("cards", w.list(out).into()),
         ("lasts", times.lasts.into()),
         ("saves", times.saves.into()),
