@@ -54,7 +54,6 @@ strip-for-mat = Streifen für die Mattung zu { $label }
 strip-for-labels = Streifen für { $count } Etiketten
 strip-for-mats = Streifen für { $count } Mattungen
 mat-of-label = Mattung für { $label }
-mats-of-labels = Mattungen für die Etiketten
 base-named = Grundkarte { $name }
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
@@ -250,6 +249,7 @@ bag-label = { $label }{ $stamped ->
     [several] , auf ihren Mattungen
    *[no] {""}
 }
+bag-mats = Mattungen für die Etiketten
 bag-foam = { $count ->
     [one] Abstandspad
    *[other] Abstandspads
@@ -453,6 +453,7 @@ slack-part = { $all ->
 cutting-scale = Zeichnungen:{ "\u00A0" }{ $scale }.
 cutting-stack = Wo ein Schritt mehrere Bögen oder Teile nennt: bis zu { $count } Kante auf Kante stapeln und in einem Zug schneiden.
 cutting-each = Wo ein Schritt mehrere Bögen oder Teile nennt: eins nach dem anderen schneiden, ohne die Marke zu verstellen.
+cutting-slips = Auf jedes Teil, das beiseitegelegt wird, einen Zettel mit der Nummer seines Schritts legen.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Den Bogen { $paper } nehmen.
@@ -553,13 +554,33 @@ stays-check = { $total ->
     [one] Nachmessen: { $size }.
    *[other] Nachmessen: jedes { $size }.
 }
-stays-aside = Übrig: { $size }, für Schritt { $step } beiseitelegen.
-stays-in-hand = Übrig: { $size }, in der Hand behalten.
-stays-keep = { $large ->
-    [yes] Übrig: { $size }, als Reststück aufheben.
-   *[no] Übrig: { $size }, zu den Papierresten.
+stays-aside = { $total ->
+    [one] Übrig: { $size }, für Schritt { $step } beiseitelegen.
+   *[other] Übrig: { $total } Teile, je { $size }, für Schritt { $step } beiseitelegen.
 }
-stays-waste = Übrig: { $size }, Verschnitt.
+stays-in-hand = { $total ->
+    [one] Übrig: { $size }, in der Hand behalten.
+   *[other] Übrig: { $total } Teile, je { $size }, in der Hand behalten.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Übrig: { $size }, als Reststück aufheben.
+       *[other] Übrig: { $total } Teile, je { $size }, als Reststücke aufheben.
+    }
+   *[no] { $total ->
+        [one] Übrig: { $size }, zu den Papierresten.
+       *[other] Übrig: { $total } Teile, je { $size }, zu den Papierresten.
+    }
+}
+stays-waste = { $total ->
+    [one] Übrig: { $size }, Verschnitt.
+   *[other] Übrig: { $total } Teile, je { $size }, Verschnitt.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Beide Teile, je { $size }, für Schritt { $step } beiseitelegen.
+   *[other] Alle { $count } Teile, je { $size }, für Schritt { $step } beiseitelegen.
+}
 hard-to-hold = Es ist schmal: mit einem Lineal oder einem Stück Pappe festhalten, nicht mit den Fingerspitzen.
 step-alt = Schnitt { $number }: Papier { $size }, an der Marke { $mark }: { $edge }; abgeschnitten: { $off }.
 
@@ -971,6 +992,11 @@ post-beyond = kein Brief mehr
 post-where = Land
 post-as = Vermutlich als
 post-source = Quelle
+post-watch = Erhabene Lagen können mehr kosten, wo Briefe { $how ->
+    [even] gleichmäßig dick
+    [bends] leicht biegsam
+   *[both] gleichmäßig dick und leicht biegsam
+} sein müssen: { $operators }.
 post-summary = Als was die Karten vermutlich verschickt werden, nach Land, mit der Quelle.
 operator = { $operator ->
     [us] USA
@@ -1044,11 +1070,13 @@ time-total = { $fits ->
    *[no] {""}
 } Für Anfänger ist die Hälfte mehr eingerechnet.
 time-when-late = Wird es spät, diese Karte weglassen: { $card }. Das spart etwa { $minutes } Minuten.
-time-saves = { $card } ({ $minutes } Minuten)
 time-leave-out = { $fits ->
-    [yes] Damit { $lasts } Minuten reichen, weglassen: { $cards }.
+    [yes] Damit { $lasts } Minuten reichen, weglassen: { $cards }. Das spart etwa { $saves } Minuten.
    *[no] Auch ohne { $cards } dauert es länger als { $lasts } Minuten.
-} Das lässt sich zu Hause fertigstellen.
+} { $count ->
+    [one] Diese Karte lässt sich zu Hause fertigstellen.
+   *[other] Diese Karten lassen sich zu Hause fertigstellen.
+}
 attendance-title = Wer da ist
 attendance-summary = Eine Liste aller, mit einem Kästchen zum Abhaken.
 attendance-number = Nr.
@@ -1074,10 +1102,10 @@ label-alt = { $spare ->
 }
 tally-title = Tüten füllen
 tally-text = { $tray ->
-    [one] Eine Zahl durchstreichen, sobald so viele Zuschnitte mit diesem Zeichen in der Tüte sind.
-   *[other] Jede Zeile ist eine Ablage mit { $tray } Tüten. Eine Zahl durchstreichen, sobald so viele Zuschnitte mit diesem Zeichen in ihren Tüten sind.
+    [one] Eine Zahl durchstreichen, sobald so viele in der Tüte sind. Die Zeichen sind die des Schnittplans.
+   *[other] Jede Zeile ist eine Ablage mit { $tray } Tüten. Eine Zahl durchstreichen, sobald so viele in ihren Tüten sind. Die Zeichen sind die des Schnittplans.
 }
-tally-summary = Wie viele Zuschnitte mit jedem Zeichen in jede Tüte kommen.
+tally-summary = Wie viel von allem in jede Tüte kommt.
 tally-bag = Tüte
 
 

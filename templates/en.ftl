@@ -56,7 +56,6 @@ strip-for-mat = strip for the mat of the { $label }
 strip-for-labels = strip for { $count } labels
 strip-for-mats = strip for { $count } mats
 mat-of-label = mat for the { $label }
-mats-of-labels = mats for the labels
 base-named = { $name } base
 # A thing that is needed several times.
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
@@ -255,6 +254,7 @@ bag-label = { $label }{ $stamped ->
     [several] , on their mats
    *[no] {""}
 }
+bag-mats = mats for the labels
 bag-foam = { $count ->
     [one] foam square
    *[other] foam squares
@@ -330,7 +330,7 @@ alike-instead = Cut every sheet alike and it takes { $more ->
     [0] as many sheets
     [one] one sheet more
    *[other] { $more } sheets more
-}, but { $steps ->
+}, but only { $steps ->
     [one] 1 step
    *[other] { $steps } steps
 } instead of { $othersteps }.
@@ -452,6 +452,7 @@ slack-part = { $all ->
 cutting-scale = Drawings:{ "\u00A0" }{ $scale }.
 cutting-stack = Where a step names several sheets or parts, stack up to { $count } with their edges flush and cut them in one stroke.
 cutting-each = Where a step names several sheets or parts, cut one after the other without moving the mark.
+cutting-slips = Put a slip with the number of its step on every part that you lay aside.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Take the sheet of { $paper }.
@@ -553,13 +554,33 @@ stays-check = { $total ->
     [one] Measure it: it should be { $size }.
    *[other] Measure them: each should be { $size }.
 }
-stays-aside = Lay what stays, { $size }, aside for step { $step }.
-stays-in-hand = { $size } stays in hand.
-stays-keep = { $large ->
-    [yes] Keep what stays, { $size }, as an offcut.
-   *[no] What stays, { $size }, goes to the scraps.
+stays-aside = { $total ->
+    [one] Lay what stays, { $size }, aside for step { $step }.
+   *[other] Lay the { $total } parts that stay, { $size } each, aside for step { $step }.
 }
-stays-waste = What stays, { $size }, is waste.
+stays-in-hand = { $total ->
+    [one] { $size } stays in hand.
+   *[other] The { $total } parts that stay, { $size } each, are still in hand.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Keep what stays, { $size }, as an offcut.
+       *[other] Keep the { $total } parts that stay, { $size } each, as offcuts.
+    }
+   *[no] { $total ->
+        [one] What stays, { $size }, goes to the scraps.
+       *[other] The { $total } parts that stay, { $size } each, go to the scraps.
+    }
+}
+stays-waste = { $total ->
+    [one] What stays, { $size }, is waste.
+   *[other] The { $total } parts that stay, { $size } each, are waste.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Lay both parts, { $size } each, aside for step { $step }.
+   *[other] Lay all { $count } parts, { $size } each, aside for step { $step }.
+}
 hard-to-hold = It is narrow: hold it down with a ruler or a piece of card, not with your fingertips.
 step-alt = Cut { $number }: paper { $size }, { $edge } lined up, mark { $mark }; { $off } comes off.
 
@@ -993,6 +1014,11 @@ post-beyond = more than a letter
 post-where = Where
 post-as = Probably goes as
 post-source = Source
+post-watch = Raised layers may cost more where letters have to be { $how ->
+    [even] evenly thick
+    [bends] easy to bend
+   *[both] evenly thick and easy to bend
+}: { $operators }.
 post-summary = What postal operators probably take the cards for, and where that is laid down.
 operator = { $operator ->
     [us] United States
@@ -1073,11 +1099,13 @@ time-total = { $fits ->
    *[no] {""}
 } Beginners are given half as long again.
 time-when-late = When it gets late, leave out { $card }: that saves about { $minutes } minutes.
-time-saves = { $card } ({ $minutes } minutes)
 time-leave-out = { $fits ->
-    [yes] To keep to { $lasts } minutes, leave out { $cards }.
+    [yes] To keep to { $lasts } minutes, leave out { $cards }: that saves about { $saves } minutes.
    *[no] Even without { $cards } it takes longer than { $lasts } minutes.
-} They can be finished at home.
+} { $count ->
+    [one] It can be finished at home.
+   *[other] They can be finished at home.
+}
 attendance-title = Who is there
 attendance-summary = A list of everyone, with a box to tick.
 attendance-number = No.
@@ -1103,10 +1131,10 @@ label-alt = { $spare ->
 }
 tally-title = Filling the bags
 tally-text = { $tray ->
-    [one] Cross a number out when so many pieces of that letter are in the bag.
-   *[other] Each line is a tray of { $tray } bags. Cross a number out when so many pieces of that letter are in its bags.
+    [one] Cross a number out when so many are in the bag. Letters are those of the cut plan.
+   *[other] Each line is a tray of { $tray } bags. Cross a number out when so many are in its bags. Letters are those of the cut plan.
 }
-tally-summary = How many pieces of each letter go into each bag.
+tally-summary = How many of each thing go into each bag.
 tally-bag = Bag
 
 

@@ -54,7 +54,6 @@ strip-for-mat = tira para el fondo de { $label }
 strip-for-labels = tira para { $count } etiquetas
 strip-for-mats = tira para { $count } fondos
 mat-of-label = fondo para { $label }
-mats-of-labels = fondos para las etiquetas
 base-named = base { $name }
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
@@ -250,6 +249,7 @@ bag-label = { $label }{ $stamped ->
     [several] , sobre sus fondos
    *[no] {""}
 }
+bag-mats = fondos para las etiquetas
 bag-foam = { $count ->
     [one] cuadradito de espuma
    *[other] cuadraditos de espuma
@@ -453,6 +453,7 @@ slack-part = { $all ->
 cutting-scale = Dibujos:{ "\u00A0" }{ $scale }.
 cutting-stack = Donde un paso nombra varias hojas o partes, apilar hasta { $count } con los bordes a ras y cortarlas de una vez.
 cutting-each = Donde un paso nombra varias hojas o partes, cortar una tras otra sin mover la marca.
+cutting-slips = Poner sobre cada parte apartada un papel con el número de su paso.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Tomar la hoja de papel { $paper }.
@@ -553,13 +554,33 @@ stays-check = { $total ->
     [one] Medir: debe medir { $size }.
    *[other] Medir: cada una debe medir { $size }.
 }
-stays-aside = Queda: { $size }; apartar para el paso { $step }.
-stays-in-hand = Queda en mano: { $size }.
-stays-keep = { $large ->
-    [yes] Queda: { $size }; guardar como sobrante.
-   *[no] Queda: { $size }, para los retales.
+stays-aside = { $total ->
+    [one] Queda: { $size }; apartar para el paso { $step }.
+   *[other] Quedan { $total } partes de { $size }; apartarlas para el paso { $step }.
 }
-stays-waste = Queda: { $size }, para desechar.
+stays-in-hand = { $total ->
+    [one] Queda en mano: { $size }.
+   *[other] Quedan en mano { $total } partes de { $size }.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Queda: { $size }; guardar como sobrante.
+       *[other] Quedan { $total } partes de { $size }; guardarlas como sobrantes.
+    }
+   *[no] { $total ->
+        [one] Queda: { $size }, para los retales.
+       *[other] Quedan { $total } partes de { $size }, para los retales.
+    }
+}
+stays-waste = { $total ->
+    [one] Queda: { $size }, para desechar.
+   *[other] Quedan { $total } partes de { $size }, para desechar.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Apartar las dos partes, { $size } cada una, para el paso { $step }.
+   *[other] Apartar las { $count } partes, { $size } cada una, para el paso { $step }.
+}
 hard-to-hold = Es estrecho: sujetarlo con una regla o un trozo de cartón, no con la punta de los dedos.
 step-alt = Corte { $number }: papel { $size }, alineado { $edge }, marca { $mark }; sale: { $off }.
 
@@ -979,6 +1000,11 @@ post-beyond = excede la carta
 post-where = País
 post-as = Probablemente como
 post-source = Fuente
+post-watch = El relieve puede costar más donde las cartas deben { $how ->
+    [even] tener un grosor uniforme
+    [bends] doblarse con facilidad
+   *[both] tener un grosor uniforme y doblarse con facilidad
+}: { $operators }.
 post-summary = La categoría postal probable de las tarjetas, por país, con la fuente.
 operator = { $operator ->
     [us] Estados Unidos
@@ -1052,11 +1078,13 @@ time-total = { $fits ->
    *[no] {""}
 } Para principiantes ya se cuenta la mitad más.
 time-when-late = Si se hace tarde, dejar esta tarjeta: { $card }. Se ahorran unos { $minutes } minutos.
-time-saves = { $card } ({ $minutes } minutos)
 time-leave-out = { $fits ->
-    [yes] Para no pasar de { $lasts } minutos, dejar { $cards }.
+    [yes] Para no pasar de { $lasts } minutos, dejar { $cards }: se ahorran unos { $saves } minutos.
    *[no] Aun sin { $cards } se tarda más de { $lasts } minutos.
-} Se pueden terminar en casa.
+} { $count ->
+    [one] Se puede terminar en casa.
+   *[other] Se pueden terminar en casa.
+}
 attendance-title = Quién está
 attendance-summary = Una lista de todos, con una casilla para marcar.
 attendance-number = N.º
@@ -1082,10 +1110,10 @@ label-alt = { $spare ->
 }
 tally-title = Llenar las bolsas
 tally-text = { $tray ->
-    [one] Tachar un número cuando haya tantas piezas de esa letra en la bolsa.
-   *[other] Cada línea es una bandeja de { $tray } bolsas. Tachar un número cuando haya tantas piezas de esa letra en sus bolsas.
+    [one] Tachar un número cuando haya tantas en la bolsa. Las letras son las del plan de corte.
+   *[other] Cada línea es una bandeja de { $tray } bolsas. Tachar un número cuando haya tantas en sus bolsas. Las letras son las del plan de corte.
 }
-tally-summary = Cuántas piezas de cada letra van en cada bolsa.
+tally-summary = Cuántas cosas de cada clase van en cada bolsa.
 tally-bag = Bolsa
 
 

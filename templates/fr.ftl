@@ -55,7 +55,6 @@ strip-for-mat = bande pour le mat de { $label }
 strip-for-labels = bande pour { $count } étiquettes
 strip-for-mats = bande pour { $count } mats
 mat-of-label = mat pour { $label }
-mats-of-labels = mats pour les étiquettes
 base-named = base { $name }
 several = { $count }{ "\u00A0" }×{ "\u00A0" }{ $item }
 base-counted = { $count ->
@@ -251,6 +250,7 @@ bag-label = { $label }{ $stamped ->
     [several] , sur leurs mats
    *[no] {""}
 }
+bag-mats = mats pour les étiquettes
 bag-foam = { $count ->
     [one] carré de mousse
    *[other] carrés de mousse
@@ -454,6 +454,7 @@ slack-part = { $all ->
 cutting-scale = Dessins :{ "\u00A0" }{ $scale }.
 cutting-stack = Quand une étape nomme plusieurs feuilles ou parties, en empiler jusqu’à { $count } bord à bord et les couper d’un seul coup.
 cutting-each = Quand une étape nomme plusieurs feuilles ou parties, les couper l’une après l’autre sans changer le repère.
+cutting-slips = Poser sur chaque partie mise de côté un papier avec le numéro de son étape.
 take-sheet = { $plans ->
     [one] { $count ->
         [one] Prendre la feuille de papier { $paper }.
@@ -554,13 +555,33 @@ stays-check = { $total ->
     [one] Mesurer : il faut trouver { $size }.
    *[other] Mesurer chacune : il faut trouver { $size }.
 }
-stays-aside = Reste : { $size }, à mettre de côté pour l’étape { $step }.
-stays-in-hand = Reste : { $size }, à garder en main.
-stays-keep = { $large ->
-    [yes] Reste : { $size }, chute à garder.
-   *[no] Reste : { $size }, pour les petites chutes.
+stays-aside = { $total ->
+    [one] Reste : { $size }, à mettre de côté pour l’étape { $step }.
+   *[other] Restent { $total } parties de { $size }, à mettre de côté pour l’étape { $step }.
 }
-stays-waste = Reste : { $size }, à jeter.
+stays-in-hand = { $total ->
+    [one] Reste : { $size }, à garder en main.
+   *[other] Restent { $total } parties de { $size }, à garder en main.
+}
+stays-keep = { $large ->
+    [yes] { $total ->
+        [one] Reste : { $size }, chute à garder.
+       *[other] Restent { $total } parties de { $size }, chutes à garder.
+    }
+   *[no] { $total ->
+        [one] Reste : { $size }, pour les petites chutes.
+       *[other] Restent { $total } parties de { $size }, pour les petites chutes.
+    }
+}
+stays-waste = { $total ->
+    [one] Reste : { $size }, à jeter.
+   *[other] Restent { $total } parties de { $size }, à jeter.
+}
+# What comes off and what stays are of one size and go the same way.
+all-aside = { $count ->
+    [2] Mettre de côté les deux parties, { $size } chacune, pour l’étape { $step }.
+   *[other] Mettre de côté les { $count } parties, { $size } chacune, pour l’étape { $step }.
+}
 hard-to-hold = C’est étroit : tenir avec une règle ou un morceau de carton, pas du bout des doigts.
 step-alt = Coupe { $number } : papier { $size }, { $edge } en place, repère { $mark } ; coupé : { $off }.
 
@@ -980,6 +1001,11 @@ post-beyond = dépasse le format d’une lettre
 post-where = Pays
 post-as = Sans doute envoyé comme
 post-source = Source
+post-watch = Le relief peut coûter plus cher là où les lettres doivent { $how ->
+    [even] être d’épaisseur égale
+    [bends] plier facilement
+   *[both] être d’épaisseur égale et plier facilement
+} : { $operators }.
 post-summary = La catégorie postale probable des cartes, par pays, avec la source.
 operator = { $operator ->
     [us] États-Unis
@@ -1053,11 +1079,13 @@ time-total = { $fits ->
    *[no] {""}
 } Pour les débutants, la moitié en plus est déjà comptée.
 time-when-late = S’il se fait tard, laisser cette carte : { $card }. Gain : environ { $minutes } minutes.
-time-saves = { $card } ({ $minutes } minutes)
 time-leave-out = { $fits ->
-    [yes] Pour tenir en { $lasts } minutes, laisser de côté { $cards }.
+    [yes] Pour tenir en { $lasts } minutes, laisser de côté { $cards } : gain, environ { $saves } minutes.
    *[no] Même sans { $cards }, il faut plus de { $lasts } minutes.
-} Cela peut se finir à la maison.
+} { $count ->
+    [one] Elle peut se finir à la maison.
+   *[other] Elles peuvent se finir à la maison.
+}
 attendance-title = Qui est là
 attendance-summary = La liste de tout le monde, avec une case à cocher.
 attendance-number = Nº
@@ -1083,10 +1111,10 @@ label-alt = { $spare ->
 }
 tally-title = Remplir les sachets
 tally-text = { $tray ->
-    [one] Barrer un nombre quand il y a autant de pièces de cette lettre dans le sachet.
-   *[other] Chaque ligne est un plateau de { $tray } sachets. Barrer un nombre quand il y a autant de pièces de cette lettre dans ses sachets.
+    [one] Barrer un nombre quand il y en a autant dans le sachet. Les lettres sont celles du plan de coupe.
+   *[other] Chaque ligne est un plateau de { $tray } sachets. Barrer un nombre quand il y en a autant dans ses sachets. Les lettres sont celles du plan de coupe.
 }
-tally-summary = Combien de pièces de chaque lettre vont dans chaque sachet.
+tally-summary = Combien de chaque chose va dans chaque sachet.
 tally-bag = Sachet
 
 

@@ -15,7 +15,30 @@ use crate::project::{
 struct Row {
     count: u32,
     what: Text,
+    /// What stands for it at the head of a table: a letter, or a short name.
+    short: Option<Text>,
     size: Option<Size>,
+}
+
+impl Row {
+    fn new(count: u32, what: Text, size: Option<Size>) -> Self {
+        Self { count, what, short: None, size }
+    }
+
+    fn headed(self, short: Text) -> Self {
+        Self { short: Some(short), ..self }
+    }
+
+    /// Headed by the letter of its part.
+    fn lettered(self, part: &Part) -> Self {
+        self.headed(vec![Inline::strong(part.letter.clone())])
+    }
+}
+
+/// What lies in each bag and how many, by a letter or a short name.
+pub(super) fn heads(w: &Writer<'_>) -> Vec<(Text, u32)> {
+    let rows = rows(w).into_iter();
+    rows.map(|row| (row.short.unwrap_or(row.what), row.count)).collect()
 }
 
 /// The bag as it is opened.
@@ -54,6 +77,8 @@ pub(super) fn packed(w: &Writer<'_>) -> Vec<Section> {
             let message = if tucked { "pack-besides" } else { "pack-tools" };
             blocks.push(Block::Paragraph(Tone::Body, w.tell(message, &[])));
             blocks.push(Block::List(Marker::Box, tools));
+            let hint = envelope::hint(w);
+            blocks.extend(hint.map(|it| Block::Paragraph(Tone::Remark, it)));
         }
         blocks.push(Block::Paragraph(Tone::Remark, w.tell("pack-flat", &[])));
     }
@@ -205,11 +230,7 @@ fn rows(w: &Writer<'_>) -> Vec<Row> {
     rows.extend(cut_parts(w));
     let foam = foam(w);
     if foam > 0 {
-        rows.push(Row {
-            count: foam,
-            what: w.tell("bag-foam", &[("count", foam.into())]),
-            size: None,
-        });
+        rows.push(Row::new(foam, w.tell("bag-foam", &[("count", foam.into())]), None));
     }
     for (at, card) in w.project.cards.iter().enumerate() {
         for (index, extra) in card.extras.iter().enumerate() {
@@ -225,7 +246,7 @@ fn rows(w: &Writer<'_>) -> Vec<Row> {
             let count = count.saturating_mul(card.count);
             match rows.iter_mut().find(|row| row.what == what) {
                 Some(row) => row.count = row.count.saturating_add(count),
-                None => rows.push(Row { count, what, size: None }),
+                None => rows.push(Row::new(count, what, None)),
             }
         }
     }
@@ -234,7 +255,7 @@ fn rows(w: &Writer<'_>) -> Vec<Row> {
         if let (Some(envelope), true) = (base.envelope, count > 0) {
             let values = [("count", count.into())];
             let what = w.tell("bag-envelopes", &values);
-            rows.push(Row { count, what, size: envelope.size });
+            rows.push(Row::new(count, what, envelope.size));
         }
     }
     rows
@@ -272,7 +293,8 @@ fn bought_bases(w: &Writer<'_>) -> Vec<Row> {
                 "folded" => base.front,
                 _ => prepare::unfolded(base.front, base.fold).0,
             };
-            (count > 0).then_some(Row { count, what, size: Some(size) })
+            let row = Row::new(count, what, Some(size)).headed(w.base(BaseId(at)));
+            (count > 0).then_some(row)
         })
         .collect()
 }
@@ -287,7 +309,8 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
         }
         for part in &cut.parts {
             let name = w.part_named(part);
-            let whole = |what| Row { count: part.per_kit, what, size: Some(part.size) };
+            let whole =
+                |what| Row::new(part.per_kit, what, Some(part.size)).lettered(part);
             match part.of {
                 PartOf::Piece(_) => {
                     let mut left = part.per_kit;
@@ -297,16 +320,13 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                         }
                         left = left.saturating_sub(*times);
                         for made in &w.project.late_cuts[late.0].makes {
-                            rows.push(Row {
-                                count: made.makes.saturating_mul(*times),
-                                what: w.user(&made.name),
-                                size: Some(made.size),
-                            });
+                            let count = made.makes.saturating_mul(*times);
+                            let name = w.user(&made.name);
+                            rows.push(Row::new(count, name, Some(made.size)));
                         }
                     }
                     if left > 0 {
-                        let size = Some(part.size);
-                        rows.push(Row { count: left, what: name, size });
+                        rows.push(Row { count: left, ..whole(name) });
                     }
                 }
                 PartOf::Base(base) => {
@@ -320,13 +340,15 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
                     rows.push(row);
                 }
                 PartOf::Label(greeting) => {
-                    rows.push(labels(w, part, greeting, name));
+                    rows.push(labels(w, part, greeting, name).lettered(part));
                 }
                 PartOf::LabelMat(greeting) => {
                     if !w.is_ahead(Act::MatLabel(greeting)) {
-                        rows.push(match punched::in_bag(w, part, greeting) {
+                        let count = singly(part);
+                        rows.push(match punched::in_bag(w, greeting, count) {
                             Some((what, size)) => {
-                                Row { count: singly(part), what, size: Some(size) }
+                                let what = w.lettered(what, Some(part));
+                                Row::new(count, what, Some(size)).lettered(part)
                             }
                             None => whole(name),
                         });
@@ -336,16 +358,6 @@ fn cut_parts(w: &Writer<'_>) -> Vec<Row> {
         }
     }
     rows
-}
-
-/// How many of a part lie in each bag: strips, or what was punched from them.
-pub(super) fn in_each(w: &Writer<'_>, part: &Part) -> u32 {
-    let punched = match part.of {
-        PartOf::Label(id) => w.is_ahead(Act::PunchLabel(id)),
-        PartOf::LabelMat(id) => w.is_ahead(Act::PunchMat(id)),
-        PartOf::Piece(_) | PartOf::Base(_) => false,
-    };
-    if punched { singly(part) } else { part.per_kit }
 }
 
 /// The labels or mats of one kit, once they are punched from their strips.
@@ -360,7 +372,7 @@ fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
     let count = if whole { singly(part) } else { part.per_kit };
     if part.greetings.len() <= 1 {
         let (what, size) = label(w, first, strip, part.size);
-        return Row { count, what, size: Some(size) };
+        return Row::new(count, what, Some(size));
     }
     let stamped = part.greetings.iter().all(|it| w.is_ahead(Act::StampGreeting(it.0)));
     let words = part.greetings.iter();
@@ -378,7 +390,7 @@ fn labels(w: &Writer<'_>, part: &Part, first: GreetingId, strip: Text) -> Row {
         [("label", what.into()), ("stamped", stamped.into()), ("matted", matted.into())];
     let size = if whole { outline.outline.size } else { part.size };
     let what = w.tell("bag-label", &values);
-    Row { count, what, size: Some(size) }
+    Row::new(count, what, Some(size))
 }
 
 /// A label, or the strip it will be punched from.
@@ -408,9 +420,10 @@ fn whole_sheets(w: &Writer<'_>, paper: PaperId) -> Vec<Row> {
         .iter()
         .map(|pattern| {
             let paper = w.user(&w.project.papers[paper.0].name);
-            let values = [("paper", paper.into()), ("count", pattern.copies.into())];
+            let values =
+                [("paper", paper.clone().into()), ("count", pattern.copies.into())];
             let what = w.tell("bag-sheets", &values);
-            Row { count: pattern.copies, what, size: Some(pattern.sheet) }
+            Row::new(pattern.copies, what, Some(pattern.sheet)).headed(paper)
         })
         .collect()
 }

@@ -3,12 +3,11 @@
 
 use crate::document::{
     Align, Block, Column, Drawing, Figure, Fill, Inline, Mark, ScaleWish, Section,
-    Stroke, Table, Text, Tone,
+    Stroke, Table, Tone,
 };
 use crate::geom::{Length, Rect, Shape, Size, Unit};
 use crate::handout::writer::Writer;
 use crate::handout::{bag, of_blocks};
-use crate::plan::Act;
 
 /// More labels are printed in several runs.
 const MOST_LABELS: u32 = 400;
@@ -16,8 +15,8 @@ const MOST_LABELS: u32 = 400;
 /// So many rows of the table at most; beyond that a row stands for a tray of bags.
 const MOST_ROWS: u32 = 44;
 
-/// So many letters side by side.
-const LETTERS: usize = 12;
+/// So many things side by side.
+const MOST_THINGS: usize = 12;
 
 /// A label for each bag, to be cut apart.
 pub(super) fn labels(w: &Writer<'_>) -> Vec<Section> {
@@ -61,13 +60,12 @@ pub(super) fn labels(w: &Writer<'_>) -> Vec<Section> {
     of_blocks("labels", w.tell("labels-title", &[]), blocks)
 }
 
-/// Bags against letters: each number is crossed out once the pieces are in the bag.
+/// Bags against what goes into them: each number is crossed out once so many lie in
+/// the bag.
 pub(super) fn tally(w: &Writer<'_>) -> Vec<Section> {
     let kits = w.kits();
-    let cut = w.plan.cuts.iter().filter(|it| w.is_ahead(Act::CutPaper(it.paper)));
-    let parts: Vec<_> =
-        cut.flat_map(|it| &it.parts).filter(|it| it.per_kit > 0).collect();
-    if kits < 2 || parts.is_empty() {
+    let things = bag::heads(w);
+    if kits < 2 || things.is_empty() {
         return Vec::new();
     }
     // A tray holds a round number of bags.
@@ -78,31 +76,24 @@ pub(super) fn tally(w: &Writer<'_>) -> Vec<Section> {
         Tone::Body,
         w.tell("tally-text", &[("tray", tray.into())]),
     )];
-    for parts in parts.chunks(LETTERS) {
-        let mut columns =
-            vec![Column { head: w.tell("tally-bag", &[]), align: Align::Start }];
-        columns.extend(parts.iter().map(|part| {
-            let head = vec![Inline::strong(part.letter.clone())];
-            Column { head, align: Align::End }
-        }));
+    for things in things.chunks(MOST_THINGS) {
+        let bag = Column { head: w.tell("tally-bag", &[]), align: Align::Start };
+        let heads = things.iter().map(|it| it.0.clone());
+        let heads = heads.map(|head| Column { head, align: Align::End });
         let rows = (0..kits.div_ceil(tray)).map(|row| {
             let first = row * tray + 1;
             let last = first.saturating_add(tray - 1).min(kits);
             let bags = last - first + 1;
             let name =
                 if bags == 1 { first.to_string() } else { format!("{first}–{last}") };
-            let counts = parts.iter();
-            let counts = counts.map(|part| bag::in_each(w, part).saturating_mul(bags));
-            let counts = counts.map(|it| vec![Inline::plain(it.to_string())]);
-            std::iter::once(vec![Inline::plain(name)])
-                .chain(counts)
-                .collect::<Vec<Text>>()
+            let counts = things.iter().map(|it| it.1.saturating_mul(bags).to_string());
+            let cells = std::iter::once(name).chain(counts);
+            cells.map(|it| vec![Inline::plain(it)]).collect()
         });
-        let rows = rows.collect();
         blocks.push(Block::Table(Table {
             summary: w.say("tally-summary", &[]),
-            columns,
-            rows,
+            columns: std::iter::once(bag).chain(heads).collect(),
+            rows: rows.collect(),
         }));
     }
     of_blocks("tally", w.tell("tally-title", &[]), blocks)

@@ -1,15 +1,18 @@
 //! What to buy, in whole packs, with what is left over.
 
+use std::collections::BTreeSet;
+
 use crate::document::{Align, Block, Column, Inline, Section, Table, Text, Tone};
-use crate::handout::of_blocks;
 use crate::handout::writer::{Writer, sentences};
-use crate::plan::{Good, Supply, ribbon_step};
-use crate::project::Stock;
+use crate::handout::{need, of_blocks};
+use crate::plan::{Good, Supply, cost, ribbon_step};
+use crate::project::{Reader, Stock, ToolId};
 
 pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let supplies = &w.plan.supplies;
-    let bought: Vec<&Supply> =
-        supplies.rows.iter().filter(|it| is_bought(w, it)).collect();
+    let provided = need::provided(w);
+    let rows = supplies.rows.iter();
+    let bought: Vec<&Supply> = rows.filter(|it| is_bought(w, it, &provided)).collect();
     if bought.is_empty() {
         return Vec::new();
     }
@@ -39,7 +42,7 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
         Block::Paragraph(Tone::Body, w.tell("buy-for", &values)),
         Block::Table(Table { summary: w.say("buy-summary", &[]), columns, rows }),
     ];
-    let after = sentences([sheets_give(w), costs(w, kits)]);
+    let after = sentences([sheets_give(w), costs(w, &bought, kits)]);
     if !after.is_empty() {
         blocks.push(Block::Paragraph(Tone::Body, after));
     }
@@ -53,14 +56,22 @@ struct Shown {
     price: bool,
 }
 
-/// Tools are listed with what to have at hand unless they have a price or are used
-/// up; labels are cut from paper that is in the list already.
-fn is_bought(w: &Writer<'_>, supply: &Supply) -> bool {
+/// Tools are listed with what to have at hand unless they have a price, are used up
+/// or are shared at the table; what a buyer works with is her own. Labels are cut
+/// from paper that is in the list already.
+fn is_bought(w: &Writer<'_>, supply: &Supply, provided: &BTreeSet<ToolId>) -> bool {
     match supply.what {
         Good::Labels(_) => false,
+        Good::Tape(tool) => provided.contains(&tool),
         Good::Tool(tool) => {
             let lasts = w.project.tools[tool.0].lasts;
-            supply.cost.is_some() || lasts.cards.is_some() || lasts.shared_by.is_some()
+            // Those who share it sit at the table.
+            let table = || need::tools(w, &need::at_table(w)).contains(&tool);
+            let class = w.template.reader == Reader::Class;
+            let several =
+                lasts.shared_by.is_some() && supply.needed > 1 && class && table();
+            let listed = supply.cost.is_some() || lasts.cards.is_some() || several;
+            listed && provided.contains(&tool)
         }
         _ => true,
     }
@@ -87,8 +98,8 @@ fn sheets_give(w: &Writer<'_>) -> Text {
 }
 
 /// What a kit and a card cost, if there are prices.
-fn costs(w: &Writer<'_>, kits: u32) -> Text {
-    let Some(cost) = w.plan.supplies.cost else { return Text::new() };
+fn costs(w: &Writer<'_>, bought: &[&Supply], kits: u32) -> Text {
+    let Some(cost) = cost(w.project, bought.iter().copied()) else { return Text::new() };
     let cards =
         w.project.cards.iter().fold(0_u32, |all, it| all.saturating_add(it.count));
     let all_cards = cards.saturating_mul(kits.max(1));

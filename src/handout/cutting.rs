@@ -1,10 +1,13 @@
 //! The steps at the trimmer: the part in hand, its edge, the mark, what comes
 //! off and what stays.
 
+use std::collections::BTreeSet;
+
 use crate::document::{Block, Figure, Inline, ScaleWish, Section, Step, Text, Tone};
+use crate::geom::Rect;
 use crate::handout::prepare::edge_along;
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{Drawings, Wanted, cut_plan, of_blocks, sheets};
+use crate::handout::{Drawings, Kind, Wanted, cut_plan, of_blocks, sheets};
 use crate::plan::Act;
 use crate::plan::cut::{self, Becomes, Hand, PaperCut};
 use crate::project::{FaceId, ToolKind, Trimmer};
@@ -14,6 +17,9 @@ const STEPS: u32 = 10;
 
 /// With so many steps a way with fewer is pointed out again.
 const MANY_STEPS: usize = 12;
+
+/// So many piles of parts laid aside can be told apart without slips.
+const FEW_PILES: usize = 3;
 
 /// Of more plans than this it is not said one by one what gets the difference.
 const MOST_SLACK: usize = 2;
@@ -41,8 +47,10 @@ fn section(w: &Writer<'_>, wanted: &Wanted, cut: &PaperCut) -> Vec<Section> {
         intro.push(w.tell("cutting-scale", &[("scale", scale.into())]));
     }
     let mut blocks = vec![Block::Paragraph(Tone::Body, sentences(intro))];
-    if schedule.steps.len() >= MANY_STEPS {
-        // Who looks at so many steps should know that there is a shorter way.
+    let planned = w.template.sections.iter().any(|it| it.kind == Kind::CutPlan);
+    if schedule.steps.len() >= MANY_STEPS && !planned {
+        // Who looks at so many steps should know that there is a shorter way; where
+        // the plan is drawn it is told there.
         let shorter = cut_plan::alike_instead(w, cut);
         blocks.extend(shorter.map(|text| Block::Paragraph(Tone::Body, text)));
     }
@@ -84,11 +92,32 @@ fn before(w: &Writer<'_>, cut: &PaperCut) -> Text {
         _ if several => all.push(w.tell("cutting-each", &[])),
         _ => {}
     }
+    if piles(cut) > FEW_PILES {
+        all.push(w.tell("cutting-slips", &[]));
+    }
     if sheets::directed(w, cut) {
         all.push(w.tell("cutting-edges", &[]));
     }
     all.extend(slack(w, cut));
     sentences(all)
+}
+
+/// How many piles wait on the table at once, at most.
+fn piles(cut: &PaperCut) -> usize {
+    let mut waiting = BTreeSet::new();
+    let mut most = 0;
+    for step in &cut.schedule.steps {
+        if let Hand::Aside(aside) = step.hand {
+            waiting.remove(&aside);
+        }
+        let laid = step.off.iter().chain([&step.stays]);
+        waiting.extend(laid.filter_map(|it| match it.1 {
+            Becomes::Aside(aside) => Some(aside),
+            _ => None,
+        }));
+        most = most.max(waiting.len());
+    }
+    most
 }
 
 /// What takes up the difference if a sheet is not as large as it should be; nothing
@@ -146,8 +175,10 @@ fn text(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
         ("count", count(step.parts_in_hand()).into()),
     ];
     all.push(w.tell("line-up", &values));
-    all.push(comes_off(w, cut, at));
-    all.push(stays(w, cut, at));
+    match all_aside(w, cut, at) {
+        Some(text) => all.push(text),
+        None => all.extend([comes_off(w, cut, at), stays(w, cut, at)]),
+    }
     if step.hard_to_hold {
         all.push(w.tell("hard-to-hold", &[]));
     }
@@ -234,6 +265,25 @@ fn edge(w: &Writer<'_>, cut: &PaperCut, step: &cut::Step) -> String {
     w.say("edge-by-length", &[("which", which.into()), ("length", length.into())])
 }
 
+/// Where everything goes if what comes off and what stays are laid aside together.
+fn all_aside(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Option<Text> {
+    let step = &cut.schedule.steps[at];
+    let (rect, becomes) = step.stays;
+    let Becomes::Aside(aside) = becomes else { return None };
+    let alike = |off: &(Rect, Becomes)| off.1 == becomes && off.0.size == rect.size;
+    if !step.off.iter().all(alike) {
+        return None;
+    }
+    let cut_from_each = step.off.len() as u64 + 1;
+    let all = count(step.parts_in_hand().saturating_mul(cut_from_each));
+    let values = [
+        ("count", all.into()),
+        ("size", w.words.size(rect.size).into()),
+        ("step", used_in(cut, aside, at).into()),
+    ];
+    Some(w.tell("all-aside", &values))
+}
+
 /// What becomes of what comes off; all of it is of one size.
 fn comes_off(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     let step = &cut.schedule.steps[at];
@@ -242,15 +292,15 @@ fn comes_off(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
         return sorted(w, cut, at);
     }
     let total = count(step.parts_in_hand().saturating_mul(step.off.len() as u64));
-    let mut values = vec![
-        ("count", count(step.off.len() as u64).into()),
-        ("size", w.words.size(rect.size).into()),
-    ];
+    let mut values =
+        vec![("count", total.into()), ("size", w.words.size(rect.size).into())];
     match becomes {
         Becomes::Part(part) => {
             let Some(part) = cut.parts.get(part) else { return Text::new() };
+            let strokes = count(step.off.len() as u64);
             let name = w.part_named(part).into();
-            let values = [values.swap_remove(0), ("total", total.into()), ("name", name)];
+            let values =
+                [("count", strokes.into()), ("total", total.into()), ("name", name)];
             w.tell("off-part", &values)
         }
         Becomes::Aside(aside) => {
@@ -317,12 +367,12 @@ fn stays(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
     let step = &cut.schedule.steps[at];
     let (rect, becomes) = step.stays;
     let size = w.words.size(rect.size);
+    let total = count(step.parts_in_hand());
     match becomes {
         Becomes::Part(part) => {
             let Some(part) = cut.parts.get(part) else { return Text::new() };
             let also = step.off.iter().any(|it| it.1 == becomes);
             let also = if also { "yes" } else { "no" };
-            let total = count(step.parts_in_hand());
             let values = [
                 ("name", w.part_named(part).into()),
                 ("also", also.into()),
@@ -339,14 +389,22 @@ fn stays(w: &Writer<'_>, cut: &PaperCut, at: usize) -> Text {
         }
         Becomes::Aside(aside) => {
             let step = used_in(cut, aside, at);
-            w.tell("stays-aside", &[("size", size.into()), ("step", step.into())])
+            let values =
+                [("size", size.into()), ("step", step.into()), ("total", total.into())];
+            w.tell("stays-aside", &values)
         }
-        Becomes::InHand => w.tell("stays-in-hand", &[("size", size.into())]),
+        Becomes::InHand => {
+            w.tell("stays-in-hand", &[("size", size.into()), ("total", total.into())])
+        }
         Becomes::Keep => {
             let large = if sheets::is_large(rect.size) { "yes" } else { "no" };
-            w.tell("stays-keep", &[("size", size.into()), ("large", large.into())])
+            let values =
+                [("size", size.into()), ("large", large.into()), ("total", total.into())];
+            w.tell("stays-keep", &values)
         }
-        Becomes::Waste => w.tell("stays-waste", &[("size", size.into())]),
+        Becomes::Waste => {
+            w.tell("stays-waste", &[("size", size.into()), ("total", total.into())])
+        }
     }
 }
 

@@ -7,8 +7,8 @@ use crate::geom::{Length, Unit};
 use crate::handout::writer::{Writer, sentences};
 use crate::handout::{Hands, Kind, gift, of_blocks};
 use crate::plan::{Fit, Room};
-use crate::project::BaseId;
-use crate::standards::post::{Operator, Verdict, Year};
+use crate::project::{BaseId, Reader};
+use crate::standards::post::{Operator, Verdict, Watch, Year};
 
 /// Whether a packet tells of envelopes.
 pub(super) fn is_told(w: &Writer<'_>) -> bool {
@@ -23,7 +23,6 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
         return Vec::new();
     }
     let maker = w.template.hands == Hands::Maker;
-    let fits = || w.plan.fits.iter();
     let mut blocks = Vec::new();
     let mut post = Vec::new();
     if maker {
@@ -38,12 +37,15 @@ pub(super) fn write(w: &Writer<'_>) -> Vec<Section> {
     let raised = w.plan.fronts.iter().any(|it| it.layers.iter().any(|it| it.raised > 0));
     let raised = if raised { "yes" } else { "no" };
     // Which class a raised card goes as is too doubtful for a few words.
-    if fits().any(|it| !it.hints.is_empty()) && !maker && raised == "no" {
-        post.push(w.tell("post-hint", &[("classes", in_short(w).into())]));
-    }
+    post.extend(hint(w).filter(|_| !maker && raised == "no"));
     post.push(w.tell("envelope-post", &[("raised", raised.into())]));
     blocks.push(Block::Paragraph(Tone::Body, sentences(post)));
-    blocks.extend(classes(w).filter(|_| maker));
+    // Nobody posts at a class table.
+    if maker && w.template.reader != Reader::Class {
+        blocks.extend(classes(w));
+        let watch = sentences(watch(w));
+        blocks.extend((!watch.is_empty()).then_some(Block::Paragraph(Tone::Body, watch)));
+    }
     let wanted = w.template.sections.iter().any(|it| it.kind == Kind::Gift);
     let gift = gift::told(w).filter(|_| wanted);
     let title = [("gift", if gift.is_some() { "yes" } else { "no" }.into())];
@@ -164,14 +166,17 @@ fn tenths(w: &Writer<'_>, counted: u64) -> String {
 }
 
 /// What each operator would probably take the cards for, all in one sentence.
-fn in_short(w: &Writer<'_>) -> Text {
+pub(super) fn hint(w: &Writer<'_>) -> Option<Text> {
+    if w.plan.fits.iter().all(|it| it.hints.is_empty()) {
+        return None;
+    }
     let texts = Operator::ALL.iter().filter_map(|operator| {
         let place = w.tell("operator", &[("operator", word(*operator).into())]);
         let class = class(w, *operator)?;
         let values = [("operator", place.into()), ("class", class.into())];
         Some(w.tell("post-class-of", &values))
     });
-    chain(w, texts)
+    Some(w.tell("post-hint", &[("classes", chain(w, texts).into())]))
 }
 
 /// The same as a table, with the document that each class is taken from.
@@ -200,6 +205,29 @@ fn classes(w: &Writer<'_>) -> Option<Block> {
         .collect();
     let summary = w.say("post-summary", &[]);
     (!rows.is_empty()).then_some(Block::Table(Table { summary, columns, rows }))
+}
+
+/// Where raised layers may cost more, by what no figure decides.
+fn watch(w: &Writer<'_>) -> Vec<Text> {
+    let mut found: BTreeMap<&[Watch], Vec<Text>> = BTreeMap::new();
+    for operator in Operator::ALL {
+        let hints = w.plan.fits.iter().flat_map(|it| &it.hints);
+        let mut hints = hints.filter(|it| it.operator == operator);
+        if let Some(hint) = hints.find(|it| !it.watch.is_empty()) {
+            let place = w.tell("operator", &[("operator", word(operator).into())]);
+            found.entry(hint.watch).or_default().push(place);
+        }
+    }
+    let texts = found.into_iter().map(|(watch, places)| {
+        let how = match watch {
+            [Watch::Even] => "even",
+            [Watch::Bends] => "bends",
+            _ => "both",
+        };
+        let values = [("how", how.into()), ("operators", w.list(places).into())];
+        w.tell("post-watch", &values)
+    });
+    texts.collect()
 }
 
 /// The class of one operator; where the cards differ, which cards are what.

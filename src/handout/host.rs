@@ -3,9 +3,9 @@
 
 use crate::document::{Align, Block, Column, Inline, Marker, Section, Table, Text, Tone};
 use crate::handout::writer::{Writer, sentences};
-use crate::handout::{When, cover, of_blocks};
-use crate::plan::{Doing, Good, Span, Timetable, timetable};
-use crate::project::Reader;
+use crate::handout::{When, cover, need, of_blocks};
+use crate::plan::{Doing, Span, Timetable, timetable};
+use crate::project::{CardId, Reader};
 
 /// Longer lists are kept on paper of one's own.
 const MOST_NAMES: u32 = 120;
@@ -24,8 +24,8 @@ pub(super) fn countdown(w: &Writer<'_>) -> Vec<Section> {
     };
     let mut week = vec![w.tell("host-buy", &[])];
     if !w.project.cards.is_empty() {
-        week.push(w.tell("host-samples", &[]));
-        week.extend(stages(w));
+        let samples = Some(w.tell("host-samples", &[]));
+        week.push(sentences(samples.into_iter().chain(stages(w))));
     }
     week.push(w.tell("host-print", &[("copies", people.saturating_add(1).into())]));
     part("week", week);
@@ -39,8 +39,7 @@ pub(super) fn countdown(w: &Writer<'_>) -> Vec<Section> {
     day.push(w.tell("host-bags", &values));
     part("day", day);
 
-    let mut hour: Vec<Text> =
-        supplies.rows.iter().filter_map(|it| shared(w, it)).collect();
+    let mut hour = table(w, people);
     hour.push(w.tell("host-places", &[("people", people.into())]));
     if !w.project.cards.is_empty() {
         hour.push(w.tell("host-show", &[]));
@@ -66,14 +65,25 @@ fn stages(w: &Writer<'_>) -> Option<Text> {
     Some(w.tell("host-stages", &values))
 }
 
-/// A tool of which there is more than one, and for how many each is.
-fn shared(w: &Writer<'_>, row: &crate::plan::Supply) -> Option<Text> {
-    let Good::Tool(tool) = row.what else { return None };
-    let people = w.project.tools[tool.0].lasts.shared_by?;
-    let name = w.tool(tool);
-    let values =
-        [("tool", name.into()), ("people", people.into()), ("count", row.needed.into())];
-    Some(w.tell("host-shared", &values))
+/// The tools that the class works with: of some there are several.
+fn table(w: &Writer<'_>, people: u32) -> Vec<Text> {
+    let tasks = need::at_table(w);
+    let (mut several, mut single) = (Vec::new(), Vec::new());
+    for tool in need::tools(w, &tasks) {
+        let shared = w.project.tools[tool.0].lasts.shared_by.unwrap_or(u32::MAX).max(1);
+        let count = people.div_ceil(shared);
+        if count > 1 {
+            let name = w.tool(tool).into();
+            let values =
+                [("tool", name), ("people", shared.into()), ("count", count.into())];
+            several.push(w.tell("host-shared", &values));
+        } else {
+            single.push(need::item(w, tool));
+        }
+    }
+    single.extend(need::pen(w, &tasks));
+    several.extend(single);
+    several
 }
 
 /// The timetable of the class, and what to leave out when it gets late.
@@ -98,12 +108,14 @@ pub(super) fn times(w: &Writer<'_>) -> Vec<Section> {
     };
     let rows = times.rows.iter().map(row).collect();
     let table = Table { summary: w.say("time-summary", &[]), columns, rows };
-    let blocks = vec![
-        Block::Paragraph(Tone::Body, totals(w, &times)),
-        Block::Table(table),
-        Block::Paragraph(Tone::Body, late(w, &times)),
-    ];
-    of_blocks("times", w.tell("time-title", &[]), blocks)
+    let mut blocks =
+        vec![Block::Paragraph(Tone::Body, totals(w, &times)), Block::Table(table)];
+    let late = late(w, &times);
+    if !late.is_empty() {
+        blocks.push(Block::Paragraph(Tone::Body, late));
+    }
+    // It hangs on the wall, and who looks at it has no time to turn a page.
+    of_blocks("times", w.tell("time-title", &[]), vec![Block::Keep(blocks)])
 }
 
 fn doing(w: &Writer<'_>, what: Doing) -> Text {
@@ -132,28 +144,21 @@ fn totals(w: &Writer<'_>, times: &Timetable) -> Text {
 
 /// What to leave out so that it fits, or when it gets late.
 fn late(w: &Writer<'_>, times: &Timetable) -> Text {
-    let name = |card: crate::project::CardId| w.user(&w.project.cards[card.0].name);
+    let name = |card: CardId| w.user(&w.project.cards[card.0].name);
     if times.left_out.is_empty() {
-        let last = times.rows.iter().rev().find_map(|it| match it.what {
-            Doing::Card(card) => Some((card, it.minutes)),
-            _ => None,
-        });
-        let several = w.project.cards.len() > 1;
-        let Some((card, minutes)) = last.filter(|_| several) else { return Text::new() };
+        let Some((card, minutes)) = times.spare else { return Text::new() };
         let values = [("card", name(card).into()), ("minutes", minutes.into())];
         return w.tell("time-when-late", &values);
     }
-    let out = times.left_out.iter().map(|(card, minutes)| {
-        let values = [("card", name(*card).into()), ("minutes", (*minutes).into())];
-        w.tell("time-saves", &values)
-    });
-    let fits = if times.fits { "yes" } else { "no" };
+    let out: Vec<Text> = times.left_out.iter().map(|it| name(*it)).collect();
     let values = [
-        ("cards", w.list(out.collect()).into()),
+        ("count", u32::try_from(out.len()).unwrap_or(u32::MAX).into()),
+        ("cards", w.list(out).into()),
         ("lasts", times.lasts.into()),
-        ("fits", fits.into()),
+        ("saves", times.saves.into()),
+        ("fits", if times.fits { "yes" } else { "no" }.into()),
     ];
-    sentences([w.tell("time-leave-out", &values)])
+    w.tell("time-leave-out", &values)
 }
 
 /// A list of everybody, in two halves side by side.

@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 use crate::document::{Block, Marker, Section, Text};
 use crate::handout::writer::Writer;
 use crate::handout::{Hands, Wanted, of_blocks};
-use crate::plan::{Act, Task};
-use crate::project::{Tool, ToolId, ToolKind};
+use crate::plan::{Act, Task, TaskId};
+use crate::project::{Reader, Tool, ToolId, ToolKind};
 
 pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
     let tasks: Vec<&Task> = w
@@ -29,8 +29,12 @@ pub(super) fn write(w: &Writer<'_>, wanted: &Wanted) -> Vec<Section> {
 
 /// What some tasks take, as lines: the tools, and a pen that nobody listed.
 pub(super) fn items(w: &Writer<'_>, tasks: &[&Task]) -> Vec<Text> {
-    let mut items: Vec<Text> =
-        tools(w, tasks).into_iter().map(|it| item(w, it)).collect();
+    let tools = tools(w, tasks).into_iter().map(|it| item(w, it));
+    tools.chain(pen(w, tasks)).collect()
+}
+
+/// A pen, if something is written by hand and none was listed.
+pub(super) fn pen(w: &Writer<'_>, tasks: &[&Task]) -> Option<Text> {
     let by_hand = tasks.iter().any(|task| match task.act {
         Act::StampInside(card) => {
             let inside = &w.project.cards[card.0].inside;
@@ -40,10 +44,24 @@ pub(super) fn items(w: &Writer<'_>, tasks: &[&Task]) -> Vec<Text> {
         _ => false,
     });
     let has_pen = w.project.tools.iter().any(|it| it.kind == ToolKind::Pen);
-    if by_hand && !has_pen {
-        items.push(w.tell("need-pen", &[]));
+    (by_hand && !has_pen).then(|| w.tell("need-pen", &[]))
+}
+
+/// The tasks that are done at the table of the class, or by the reader.
+pub(super) fn at_table<'a>(w: &Writer<'a>) -> Vec<&'a Task> {
+    let ahead = w.plan.work.ahead(w.template.reader);
+    let tasks = w.plan.work.tasks.iter().enumerate();
+    tasks.filter(|(at, _)| !ahead.contains(&TaskId(*at))).map(|it| it.1).collect()
+}
+
+/// The tools that whoever holds the handout has to see to: those of her own work,
+/// and if she is the host those of the table.
+pub(super) fn provided(w: &Writer<'_>) -> BTreeSet<ToolId> {
+    let mut tasks: Vec<&Task> = w.mine().map(|it| it.0).collect();
+    if w.template.hands == Hands::Maker && w.template.reader == Reader::Class {
+        tasks.extend(at_table(w));
     }
-    items
+    tools(w, &tasks)
 }
 
 /// The tools of some tasks, in the order of the project.

@@ -4,7 +4,7 @@ use crate::document::Text;
 use crate::geom::{Axis, Length, Side, Size};
 use crate::handout::prepare::greeting_of;
 use crate::handout::writer::{Writer, sentences};
-use crate::plan::cut::{Part, PartOf};
+use crate::plan::cut::{PartOf};
 use crate::plan::{Act, Task};
 use crate::project::{GreetingId, LabelMat, PunchedMat, Stock, ToolKind};
 
@@ -128,8 +128,8 @@ pub(super) fn mat(
 /// What a mat is in the bag once it is punched, and its size.
 pub(super) fn in_bag(
     w: &Writer<'_>,
-    part: &Part,
     greeting: GreetingId,
+    count: u32,
 ) -> Option<(Text, Size)> {
     let punched = w.project.greetings[greeting.0].mat?.punched?;
     let ToolKind::Punch(punch) = w.project.tools[punched.with.0].kind else {
@@ -137,10 +137,10 @@ pub(super) fn in_bag(
     };
     let label = w.label(greeting);
     w.is_ahead(Act::PunchMat(greeting)).then(|| {
-        let name = match part.greetings.len() {
-            ..=1 => w.tell("mat-of-label", &[("label", label.into())]),
-            _ => w.tell("mats-of-labels", &[]),
+        let name = match count {
+            1 => w.tell("mat-of-label", &[("label", label.into())]),
+            _ => w.tell("bag-mats", &[]),
         };
-        (w.lettered(name, Some(part)), punch.outline.size)
+        (name, punch.outline.size)
     })
 }

@@ -18,7 +18,7 @@ pub use fit::{Clearance, Fit, Room, fit};
 pub use fronts::{Front, Set};
 pub use gift::{GiftSet, Holder, gift_set};
 pub use packing::{Packed, Packing};
-pub use supplies::{Cost, Good, Packs, Supplies, Supply, packs, ribbon_step};
+pub use supplies::{Cost, Good, Packs, Supplies, Supply, cost, packs, ribbon_step};
 pub use time::{Doing, Span, Timetable, timetable};
 pub use work::{Act, Task, TaskId, WorkPlan};
 

@@ -126,19 +126,25 @@ pub(crate) fn supplies(
                 | ToolKind::Embellishments { .. }
                 | ToolKind::Packaging { .. }
         );
-        if !listed {
+        // A roll of tape is its own runner, and has a row already.
+        let rolled = tool.lasts.roll.is_some()
+            && rows.iter().any(|it| it.what == Good::Tape(ToolId(index)));
+        if !listed && !rolled {
             rows.push(of_tool(project, kits, ToolId(index)));
         }
     }
-    let cost = cost(project, &rows);
+    let cost = cost(project, rows.iter());
     Supplies { kits: kits.total(), spares: kits.spares, rows, cost }
 }
 
-/// What all rows cost together, if any price was given.
-fn cost(project: &Project, rows: &[Supply]) -> Option<Cost> {
+/// What some rows cost together, if any price was given.
+pub fn cost<'a>(
+    project: &Project,
+    rows: impl Iterator<Item = &'a Supply>,
+) -> Option<Cost> {
     let mut cost = Cost::default();
     let mut any = false;
-    for row in rows.iter().filter(|row| row.lacking > 0) {
+    for row in rows.filter(|row| row.lacking > 0) {
         // Envelopes come with their bases, and tape by its roll is one row more.
         let aside = matches!(row.what, Good::Envelopes(_) | Good::Scraps(_));
         let lasting = match row.what {
@@ -168,9 +174,7 @@ fn of_tool(project: &Project, kits: &Kits, id: ToolId) -> Supply {
         (None, Some(enough)) => cards.div_ceil(enough.max(1)).max(1),
         (None, None) => 1,
     };
-    // Tape has a row of its own where its roll is known.
-    let trade = if tool.lasts.roll.is_some() { Trade::default() } else { tool.trade };
-    bought(Good::Tool(id), None, needed, None, trade)
+    bought(Good::Tool(id), None, needed, None, tool.trade)
 }
 
 /// Tape, along the edges of everything that is fixed flat with it.
@@ -203,9 +207,30 @@ fn tape(project: &Project, kits: &Kits) -> Vec<Supply> {
             on_hand: roll.map_or(0, |it| it.holds.saturating_mul(tool.trade.on_hand)),
             price: tool.trade.price.filter(|_| roll.is_some()),
         };
-        bought(Good::Tape(id), Some(centimetres(units)), needed, roll, trade)
+        let row = bought(Good::Tape(id), Some(centimetres(units)), needed, roll, trade);
+        match (roll, tool.lasts.shared_by) {
+            (Some(roll), Some(people)) => {
+                let hands = kits.asked.div_ceil(people.max(1));
+                for_hands(row, hands.saturating_mul(roll.holds), tool.trade.price)
+            }
+            _ => row,
+        }
     });
     rows.collect()
+}
+
+/// Tape that several use at once: a roll for each, even if all need less than that.
+fn for_hands(row: Supply, held: u32, price: Option<u32>) -> Supply {
+    let Some(packs) = row.packs else { return row };
+    let holds = packs.holds.max(1);
+    let buy = packs.buy.max(held.saturating_sub(row.on_hand).div_ceil(holds));
+    let more = (buy - packs.buy).saturating_mul(holds);
+    Supply {
+        packs: Some(Packs { buy, over: packs.over.saturating_add(more), ..packs }),
+        lacking: row.lacking.saturating_add(more),
+        cost: price.map(|price| u64::from(price) * u64::from(buy)),
+        ..row
+    }
 }
 
 /// Units of a [`Length`] in a centimetre.

@@ -34,11 +34,15 @@ pub struct Timetable {
     pub lasts: u32,
     /// Some of the times are estimates.
     pub estimated: bool,
-    /// Cards to leave out so that the rest fits, each with the minutes that this
-    /// saves: the last ones, and the first card never.
-    pub left_out: Vec<(CardId, u32)>,
+    /// Cards to leave out so that the rest fits, from the last one on, and the first
+    /// card never: the last one that is enough by itself, else as few as can be found.
+    pub left_out: Vec<CardId>,
+    /// Minutes that this saves.
+    pub saves: u32,
     /// Whether all fits with these left out.
     pub fits: bool,
+    /// The last card that saves anything if it is left out, with the minutes.
+    pub spare: Option<(CardId, u32)>,
 }
 
 /// A stretch of the timetable.
@@ -84,29 +88,64 @@ pub fn timetable(project: &Project, plan: &Plan, reader: Reader) -> Timetable {
         .collect();
     let lasts = minutes(u64::from(said.lasts.unwrap_or(LASTS)));
     let whole = rows(project, plan, &here, &[]);
-    let mut timetable = Timetable {
-        total: whole.iter().map(|it| it.minutes).fold(0, u32::saturating_add),
+    let total = sum(&whole);
+    let without = |out: &[CardId]| sum(&rows(project, plan, &here, out));
+    let left_out = left_out(project.cards.len(), lasts, total, &without);
+    let rest = without(&left_out);
+    let mut later = (1..project.cards.len()).rev().map(CardId);
+    let spare = later.find_map(|card| {
+        let saves = total.saturating_sub(without(&[card]));
+        (saves > 0).then_some((card, saves))
+    });
+    Timetable {
         rows: whole,
+        total,
         lasts,
         estimated: is_estimated(project, &here),
-        left_out: Vec::new(),
-        fits: true,
-    };
-    let mut left = timetable.total;
+        saves: total.saturating_sub(rest),
+        left_out,
+        fits: rest <= lasts,
+        spare,
+    }
+}
+
+fn sum(rows: &[Span]) -> u32 {
+    rows.iter().map(|it| it.minutes).fold(0, u32::saturating_add)
+}
+
+/// The cards to leave out: while one dries others are made, so that a card may save
+/// nothing by itself, and much with another.
+fn left_out(
+    cards: usize,
+    lasts: u32,
+    total: u32,
+    without: &dyn Fn(&[CardId]) -> u32,
+) -> Vec<CardId> {
+    if total <= lasts {
+        return Vec::new();
+    }
+    let later = || (1..cards).rev().map(CardId);
+    if let Some(card) = later().find(|card| without(&[*card]) <= lasts) {
+        return vec![card];
+    }
     let mut out = Vec::new();
-    let cards = project.cards.len();
-    for card in (1..cards).rev().map(CardId) {
-        if left <= lasts {
+    for card in later() {
+        out.push(card);
+        if without(&out) <= lasts {
             break;
         }
-        out.push(card);
-        let rows = rows(project, plan, &here, &out);
-        let total = rows.iter().map(|it| it.minutes).fold(0, u32::saturating_add);
-        timetable.left_out.push((card, left.saturating_sub(total)));
-        left = total;
     }
-    timetable.fits = left <= lasts;
-    timetable
+    if without(&out) > lasts {
+        return out;
+    }
+    // What need not be left out is made after all, the first cards before others.
+    for card in out.clone().into_iter().rev() {
+        let fewer: Vec<CardId> = out.iter().copied().filter(|it| *it != card).collect();
+        if without(&fewer) <= lasts {
+            out = fewer;
+        }
+    }
+    out
 }
 
 /// Whether any time that counts was not given.

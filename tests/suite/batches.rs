@@ -249,7 +249,7 @@ fn a_timetable_adds_up_and_leaves_out_the_last_cards() {
 
     project.minutes.lasts = Some(44 * 60);
     let times = timetable(&project, &plan, Reader::Class);
-    assert_eq!(times.left_out, [(CardId(2), 4)]);
+    assert_eq!((times.left_out, times.saves), (vec![CardId(2)], 4));
     assert!(times.fits);
 
     project.minutes.lasts = Some(60);
@@ -260,13 +260,13 @@ fn a_timetable_adds_up_and_leaves_out_the_last_cards() {
     assert!(timetable(&project, &plan, Reader::Class).estimated);
 }
 
-/// What a class takes with so many of its cards, added up from the minutes alone.
-fn added_up(project: &Project, prepared: u64, made: usize) -> u64 {
+/// What a class takes without some of its cards, added up from the minutes alone.
+fn added_up(project: &Project, prepared: u64, out: &[usize]) -> u64 {
     let said = &project.minutes;
     let attach = u64::from(said.once[0].expect("given"));
-    let cards = project.cards[..made].iter();
+    let cards = project.cards.iter().enumerate().filter(|it| !out.contains(&it.0));
     // Half as long again for a beginner, and a tenth in reserve.
-    let cards = cards.map(|it| it.layers.len() as u64 * (attach * 3 / 2));
+    let cards = cards.map(|it| it.1.layers.len() as u64 * (attach * 3 / 2));
     let (set_up, clean_up) = (said.set_up.expect("given"), said.clean_up.expect("given"));
     let mut rows = vec![u64::from(set_up), prepared, u64::from(clean_up)];
     rows.extend(cards);
@@ -276,7 +276,7 @@ fn added_up(project: &Project, prepared: u64, made: usize) -> u64 {
 }
 
 #[test]
-fn the_fewest_last_cards_are_left_out_for_any_length_of_a_class() {
+fn no_card_is_left_out_that_could_be_made_in_any_length_of_a_class() {
     let mut random = Random::new(90);
     let mut left_out = [0; 6];
     for round in 0..300 {
@@ -310,19 +310,30 @@ fn the_fewest_last_cards_are_left_out_for_any_length_of_a_class() {
         let sheets = u64::from(sheets.div_ceil(cut.kits));
         let prepared = sheets * once * 3 / 2 + folds * once * 3 / 2;
         let all = project.cards.len();
-        assert_eq!(u64::from(times.total), added_up(&project, prepared, all), "{round}");
-        // Tries to make all cards, then one fewer, down to the first alone.
-        let fits =
-            |made: &usize| added_up(&project, prepared, *made) <= u64::from(times.lasts);
-        let made = (1..=all).rev().find(fits);
-        assert_eq!(times.fits, made.is_some(), "{round}");
-        let made = made.unwrap_or(1);
-        let expected: Vec<CardId> = (made..all).rev().map(CardId).collect();
-        let found: Vec<CardId> = times.left_out.iter().map(|it| it.0).collect();
-        assert_eq!(found, expected, "{round}: {times:?}");
-        let saved: u64 = times.left_out.iter().map(|it| u64::from(it.1)).sum();
-        let rest = added_up(&project, prepared, made);
-        assert_eq!(saved, u64::from(times.total) - rest, "{round}");
+        assert_eq!(u64::from(times.total), added_up(&project, prepared, &[]), "{round}");
+        // Tries all that could be left out: the fewest cards, then the latest ones.
+        let lasts = u64::from(times.lasts);
+        let fits = |out: &[usize]| added_up(&project, prepared, out) <= lasts;
+        let found: Vec<usize> = times.left_out.iter().map(|it| it.0).collect();
+        let last_ones: Vec<usize> = (1..all).rev().collect();
+        assert_eq!(times.fits, fits(&last_ones), "{round}");
+        let rest = added_up(&project, prepared, &found);
+        assert_eq!(times.saves, times.total - u32::try_from(rest).unwrap(), "{round}");
+        if fits(&[]) {
+            assert!(found.is_empty(), "{round}: {times:?}");
+        } else if !times.fits {
+            assert_eq!(found, last_ones, "{round}: {times:?}");
+        } else if let Some(one) = last_ones.iter().find(|it| fits(&[**it])) {
+            assert_eq!(found, [*one], "{round}: {times:?}");
+        } else {
+            assert!(fits(&found), "{round}: {times:?}");
+            // Every one of them has to be left out.
+            for at in 0..found.len() {
+                let mut fewer = found.clone();
+                fewer.remove(at);
+                assert!(!fits(&fewer), "{round}: {times:?}");
+            }
+        }
         left_out[found.len()] += 1;
     }
     assert!(left_out[..3].iter().all(|it| *it > 10), "{left_out:?}");

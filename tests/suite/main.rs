@@ -69,5 +69,6 @@ mod tidying;
 mod tiles;
 mod tongues;
 mod true_to_scale;
+mod whole_batches;
 mod words;
 mod work;

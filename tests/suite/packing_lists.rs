@@ -40,12 +40,16 @@ fn say(block: &Block, all: &mut String) {
     match block {
         Block::Paragraph(_, words) | Block::Heading { text: words, .. } => text(words),
         Block::List(_, items) => items.iter().for_each(|it| text(it)),
-        Block::Table(table) => table.rows.iter().flatten().for_each(|it| text(it)),
+        Block::Table(table) => {
+            table.columns.iter().for_each(|it| text(&it.head));
+            table.rows.iter().flatten().for_each(|it| text(it));
+        }
         Block::Keep(blocks) | Block::Beside(_, blocks) => {
             blocks.iter().for_each(|it| say(it, all));
         }
         Block::Caution(caution) => text(&caution.text),
-        Block::Steps(_) | Block::Figure(_) | Block::Figures(_) | Block::Tiled(_) => {}
+        Block::Steps(steps) => steps.iter().for_each(|it| text(&it.text)),
+        Block::Figure(_) | Block::Figures(_) | Block::Tiled(_) => {}
     }
 }
 
@@ -94,11 +98,25 @@ fn a_host_knows_what_to_do_when() {
     let options = Options { names: &names, ..Options::default() };
     let (_, _, document) = packet("orchard-evenings", "host", options);
     let before = words(&document, "before");
-    for said in
-        ["Print 13 class handouts", "Fill 14 bags, 2 of them spare", "2 × tag punch"]
-    {
+    let told = [
+        "Print 13 class handouts",
+        "Fill 14 bags, 2 of them spare",
+        // Of what is used at the table she reads all, and how many there have to be.
+        "4 × tape runner: one for 3 people",
+        "bone folder",
+        "plum ink",
+        "a pen",
+    ];
+    for said in told {
         assert!(before.contains(said), "{said}: {before}");
     }
+    // Labels are punched ahead: nobody needs the punch at the table.
+    assert!(!before.contains("tag punch"), "{before}");
+    // Two rolls on hand and two to buy are the four runners; they stand in one line.
+    let buy = words(&document, "buy");
+    assert_eq!(buy.matches("tape runner").count(), 1, "{buy}");
+    assert!(buy.contains("2 rolls of 8.0 m"), "{buy}");
+    assert!(!buy.contains("tag punch"), "{buy}");
     let there = words(&document, "attendance");
     assert!(there.contains("Zoe Brook") && there.contains("12"), "{there}");
     assert!(words(&document, "times").contains("90 minutes"));
@@ -109,6 +127,13 @@ fn a_bench_crosses_out_every_bag() {
     let (_, plan, document) = packet("market-morning", "bench", Options::default());
     let said = words(&document, "tally");
     assert!(said.contains("22\n"), "{said}");
+    // A bag is not full before the things without a letter lie in it as well.
+    for thing in ["market note base", "foam squares", "envelopes"] {
+        assert!(said.contains(thing), "{thing}: {said}");
+    }
+    // Bags and stickers are for the bags, and bought; glue is the buyer's own.
+    let pack = words(&document, "pack");
+    assert!(pack.contains("For each kit: paper bag and 2 × sticker"), "{pack}");
     let labels = document.sections.iter().find(|it| it.anchor == "labels");
     let figures = labels.expect("labels").blocks.iter().find_map(|it| match it {
         Block::Figures(figures) => Some(figures.len()),
@@ -116,7 +141,51 @@ fn a_bench_crosses_out_every_bag() {
     });
     assert_eq!(figures, usize::try_from(plan.supplies.kits).ok());
     let buy = words(&document, "buy");
+    assert!(buy.contains("sticker") && !buy.contains("glue"), "{buy}");
     assert!(buy.contains("96.00 EUR") && buy.contains("order number S-08"), "{buy}");
+}
+
+#[test]
+fn a_step_says_how_many_parts_come_off_and_stay() {
+    let (_, _, document) = packet("market-morning", "bench", Options::default());
+    let said = words(&document, "cutting-1");
+    for told in [
+        "Keep the 22 parts that come off, 6 × 8 in each, in hand.",
+        "Lay the 22 parts that stay, 2 × 8 in each, aside for step 5.",
+        "Keep the 22 parts that stay, 2 × 2 in each, as offcuts.",
+    ] {
+        assert!(said.contains(told), "{told}: {said}");
+    }
+    let slips = "Put a slip with the number of its step on every part";
+    assert!(!said.contains(slips), "{said}");
+    // Many piles want slips; parts of one size that go together are laid aside at once.
+    let (_, _, document) = packet("orchard-evenings", "bench", Options::default());
+    let said = words(&document, "cutting-1");
+    assert!(said.contains(slips), "{said}");
+    assert!(said.contains("Lay both parts, 7 1/2 × 5 in each, aside for step"), "{said}");
+    assert!(!said.contains("sheets alike"), "that stands in the cut plan: {said}");
+    assert!(words(&document, "cut-plan-1").contains("sheets alike"));
+}
+
+#[test]
+fn what_the_post_may_take_cards_for_is_told_where_they_are_sent() {
+    let (_, _, document) = packet("orchard-evenings", "travel", Options::default());
+    let said = words(&document, "pack");
+    assert!(said.contains("As a hint only, with the year of the source: "), "{said}");
+    assert!(said.contains("check with your postal operator"), "{said}");
+    let (_, _, document) = packet("orchard-evenings", "bench", Options::default());
+    let said = words(&document, "envelope");
+    assert!(said.contains("evenly thick and easy to bend: United States"), "{said}");
+    // The host of a class posts nothing.
+    let (_, _, document) = packet("orchard-evenings", "host", Options::default());
+    assert!(!words(&document, "envelope").contains("United States"));
+}
+
+#[test]
+fn the_mats_of_a_bag_are_counted_as_what_they_are() {
+    let (_, _, document) = packet("willow-week", "host", Options::default());
+    let said = words(&document, "pack");
+    assert!(said.contains("4\nmats for the labels (F)"), "{said}");
 }
 
 #[test]

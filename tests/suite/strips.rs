@@ -171,8 +171,10 @@ fn a_bag_gets_strips_until_they_are_punched() {
         let project = set("letter", &[2, 2], &format!("done ahead: {{kit: {ahead}}}\n"));
         outline(&written(&project, "bench", Reader::Kit))
     };
-    assert!(bench("[cut]").contains("| 1 | 1 |"));
-    assert!(bench("[cut, punch]").contains("| 1 | 4 |"));
+    // The bag, four bases, and the strip or its labels.
+    let (cut, punched) = (bench("[cut]"), bench("[cut, punch]"));
+    assert!(cut.contains("| 1 | 4 | 1 |"), "{cut}");
+    assert!(punched.contains("| 1 | 4 | 4 |"), "{punched}");
 }
 
 #[test]
