@@ -556,25 +556,25 @@ stays-check = { $total ->
    *[other] Mesurer chacune : il faut trouver { $size }.
 }
 stays-aside = { $total ->
-    [one] Reste : { $size }, à mettre de côté pour l’étape { $step }.
+    [one] Reste : { $size }, à mettre de côté pour l’étape { $step }.
    *[other] Restent { $total } parties de { $size }, à mettre de côté pour l’étape { $step }.
 }
 stays-in-hand = { $total ->
-    [one] Reste : { $size }, à garder en main.
+    [one] Reste : { $size }, à garder en main.
    *[other] Restent { $total } parties de { $size }, à garder en main.
 }
 stays-keep = { $large ->
     [yes] { $total ->
-        [one] Reste : { $size }, chute à garder.
+        [one] Reste : { $size }, chute à garder.
        *[other] Restent { $total } parties de { $size }, chutes à garder.
     }
    *[no] { $total ->
-        [one] Reste : { $size }, pour les petites chutes.
+        [one] Reste : { $size }, pour les petites chutes.
        *[other] Restent { $total } parties de { $size }, pour les petites chutes.
     }
 }
 stays-waste = { $total ->
-    [one] Reste : { $size }, à jeter.
+    [one] Reste : { $size }, à jeter.
    *[other] Restent { $total } parties de { $size }, à jeter.
 }
 # What comes off and what stays are of one size and go the same way.

@@ -67,6 +67,10 @@ pub(crate) fn make(
         files::sweep(folder);
     }
     let workers = thread::available_parallelism().map_or(1, usize::from).min(jobs.len());
+    if workers <= 1 {
+        // A thread of its own would cost a small handout a tenth of its time.
+        return alone(library, packets, jobs);
+    }
     let next = AtomicUsize::new(0);
     let stop = AtomicBool::new(false);
     // Bounded, so that finished files never pile up in front of the messages.
@@ -100,6 +104,18 @@ pub(crate) fn make(
             Ok(made)
         }
     }
+}
+
+/// Makes the files one after the other, without another thread.
+fn alone(
+    library: &Library,
+    packets: &[Packet],
+    jobs: &[Job],
+) -> Result<Vec<Made>, Failure> {
+    let mut press = Press::with(library.clone());
+    let mut ready = Ready::default();
+    let jobs = jobs.iter().enumerate();
+    jobs.map(|(index, job)| one(&mut press, &mut ready, packets, job, index)).collect()
 }
 
 /// The folders that files are written to.

@@ -4,7 +4,7 @@ use crate::document::Text;
 use crate::geom::{Axis, Length, Side, Size};
 use crate::handout::prepare::greeting_of;
 use crate::handout::writer::{Writer, sentences};
-use crate::plan::cut::{PartOf};
+use crate::plan::cut::PartOf;
 use crate::plan::{Act, Task};
 use crate::project::{GreetingId, LabelMat, PunchedMat, Stock, ToolKind};
 
