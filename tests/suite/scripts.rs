@@ -99,7 +99,7 @@ fn a_quote_behind_words_that_run_leftwards_is_not_taken_for_one_of_them() {
     let runs = runs(&laid);
     let pairs = runs.windows(2).filter(|it| it[0].leftwards && !it[1].leftwards);
     let behind: Vec<&str> = pairs.map(|it| it[1].text.as_str()).collect();
-    assert!(behind.iter().any(|it| *it == "\u{200e}\u{201d}"), "{behind:?}");
+    assert!(behind.contains(&"\u{200e}\u{201d}"), "{behind:?}");
     assert!(!behind.iter().any(|it| it.starts_with('\u{201d}')), "{behind:?}");
 }
 
