@@ -686,12 +686,12 @@ punch-labels = { $stamped ->
 its-mat = Mattung
 narrow-labels = { $which ->
     [all] Danach jedes Etikett schmaler machen
-   *[some] Danach das Etikett mit { $label } schmaler machen
+   *[some] Danach jedes Etikett mit { $label } schmaler machen
 }: noch einmal in den Stanzer schieben, { $by } weiter { $side ->
-    [left] nach rechts
-    [right] nach links
-    [top] nach unten
-   *[bottom] nach oben
+    [left] nach links
+    [right] nach rechts
+    [top] nach oben
+   *[bottom] nach unten
 }{ $held ->
     [yes] , festhalten (Hilfsmittel: { $with })
    *[no] {""}
@@ -700,7 +700,15 @@ narrow-labels = { $which ->
     [right] rechts
     [top] oben
    *[bottom] unten
-} { $by } abfallen. Übrig bleiben { $size }.
+} { $by } abfallen. Übrig bleiben { $size }{ $words ->
+    [yes] ; damit die Worte darin mittig stehen, stehen sie beim ersten Stanzen { $off } { $side ->
+        [left] rechts von
+        [right] links von
+        [top] unter
+       *[bottom] über
+    } der Mitte der Öffnung.
+   *[no] .
+}
 punch-mats = Aus { $strips } { $count ->
     [one] die Mattung
    *[other] { $count } Mattungen

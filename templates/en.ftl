@@ -688,12 +688,12 @@ its-mat = mat
 # Labels that are punched twice, and mats that are punched.
 narrow-labels = { $which ->
     [all] Then make each narrower
-   *[some] Then make the one with { $label } narrower
+   *[some] Then make each with { $label } narrower
 }: slide it back into the punch, { $by } further { $side ->
-    [left] to the right
-    [right] to the left
-    [top] down
-   *[bottom] up
+    [left] to the left
+    [right] to the right
+    [top] up
+   *[bottom] down
 }{ $held ->
     [yes] , hold it with { $with },
    *[no] {""}
@@ -702,7 +702,15 @@ narrow-labels = { $which ->
     [right] right
     [top] top
    *[bottom] bottom
-}. What is left is { $size }.
+}. What is left is { $size }{ $words ->
+    [yes] ; for the words to be in its middle, they stand { $off } { $side ->
+        [left] right of
+        [right] left of
+        [top] below
+       *[bottom] above
+    } the middle of the opening at the first pass.
+   *[no] .
+}
 punch-mats = With the { $tool }, punch { $count ->
     [one] the mat
    *[other] { $count } mats

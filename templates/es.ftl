@@ -686,12 +686,12 @@ punch-labels = { $stamped ->
 its-mat = fondo
 narrow-labels = { $which ->
     [all] Después, estrechar cada etiqueta
-   *[some] Después, estrechar la etiqueta con { $label }
+   *[some] Después, estrechar cada etiqueta con { $label }
 }: meterla de nuevo en la troqueladora, { $by } más { $side ->
-    [left] a la derecha
-    [right] a la izquierda
-    [top] abajo
-   *[bottom] arriba
+    [left] a la izquierda
+    [right] a la derecha
+    [top] arriba
+   *[bottom] abajo
 }{ $held ->
     [yes] , sujetarla (con ayuda de: { $with })
    *[no] {""}
@@ -700,7 +700,15 @@ narrow-labels = { $which ->
     [right] por la derecha
     [top] por arriba
    *[bottom] por abajo
-}. Quedan { $size }.
+}. Quedan { $size }{ $words ->
+    [yes] ; para que las palabras queden en su centro, en la primera pasada están { $off } { $side ->
+        [left] a la derecha del
+        [right] a la izquierda del
+        [top] por debajo del
+       *[bottom] por encima del
+    } centro de la abertura.
+   *[no] .
+}
 punch-mats = Troquelar { $count ->
     [one] el fondo
    *[other] { $count } fondos

@@ -687,12 +687,12 @@ punch-labels = { $stamped ->
 its-mat = mat
 narrow-labels = { $which ->
     [all] Puis rétrécir chaque étiquette
-   *[some] Puis rétrécir l’étiquette avec { $label }
+   *[some] Puis rétrécir chaque étiquette avec { $label }
 } : la glisser de nouveau dans la perforatrice, { $by } plus { $side ->
-    [left] à droite
-    [right] à gauche
-    [top] bas
-   *[bottom] haut
+    [left] à gauche
+    [right] à droite
+    [top] haut
+   *[bottom] bas
 }{ $held ->
     [yes] , la tenir (à l’aide de : { $with })
    *[no] {""}
@@ -701,7 +701,15 @@ narrow-labels = { $which ->
     [right] à droite
     [top] en haut
    *[bottom] en bas
-}. Il reste { $size }.
+}. Il reste { $size }{ $words ->
+    [yes] { "\u00A0" }; pour que les mots y soient au milieu, ils se trouvent à la première découpe { $off } { $side ->
+        [left] à droite du
+        [right] à gauche du
+        [top] au-dessous du
+       *[bottom] au-dessus du
+    } milieu de l’ouverture.
+   *[no] .
+}
 punch-mats = Découper { $count ->
     [one] le mat
    *[other] { $count } mats

@@ -44,6 +44,8 @@ pub(super) fn narrow(w: &Writer<'_>, group: &[&Task]) -> Vec<Text> {
             ("size", w.words.size(greeting.label.outline.size).into()),
             ("held", if held.is_some() { "yes" } else { "no" }.into()),
             ("with", held.map(|it| w.user(it)).unwrap_or_default().into()),
+            ("words", if greeting.stamped.is_some() { "yes" } else { "no" }.into()),
+            ("off", w.words.length(narrowed.take_off.half()).into()),
         ];
         texts.push(w.tell("narrow-labels", &values));
     }

@@ -56,6 +56,7 @@ mod post;
 mod random;
 mod readback;
 mod regions;
+mod runs;
 mod sample;
 mod sample_pages;
 mod schedule;

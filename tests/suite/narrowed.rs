@@ -137,8 +137,8 @@ fn the_handout_says_both_passes_and_how_the_halves_lie() {
     let project = project(&rest);
     let said = outline(&written(&project, "class", Reader::Class)).replace('_', " ");
     for words in [
-        "slide it back into the punch, 3/8 in further down, hold it with a slip of paper, and punch again, so that 3/8 in comes off at the top.",
-        "What is left is 2 1/2 × 7/8 in.",
+        "slide it back into the punch, 3/8 in further up, hold it with a slip of paper, and punch again, so that 3/8 in comes off at the top.",
+        "What is left is 2 1/2 × 7/8 in; for the words to be in its middle, they stand 3/16 in below the middle of the opening at the first pass.",
         "With the tag, punch the mat out of B.",
         "Cut the mat (B) in half from left to right and slide the halves over each other by 1/4 in.",
         "1/16 in shows at the top and at the bottom.",

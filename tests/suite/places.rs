@@ -52,6 +52,8 @@ cut by: {class: maker}
 
 /// What is replaced by what, the rule that is broken then, and what is marked.
 const SLIPS: &[(&str, &str, &str, &str)] = &[
+    ("label: tag, of", "label: {punch: tag}, of", "unknown-key", "punch"),
+    ("across: center, bottom: 1 in", "gaps: equal, bottom: 1 in", "unknown-key", "gaps"),
     ("title: Meadow Days", "titel: Meadow Days", "unknown-key", "titel"),
     ("title: Meadow Days", "title:", "empty-value", "title"),
     ("title: Meadow Days", "title: [Meadow, Days]", "wrong-shape", "[Meadow, Days]"),

@@ -149,12 +149,19 @@ pub(super) static LAYER: Group = Group {
         key("bottom", Takes::Length, "", "So far in from the bottom.", "1/2 in"),
         key(
             "across",
-            Takes::OneOf(&["center"]),
+            Takes::OneOf(&["center", "evenly"]),
             "center",
-            "From left to right.",
+            "From left to right; `evenly` shares the width among layers that are \
+             written one after the other.",
+            "evenly",
+        ),
+        key(
+            "up",
+            Takes::OneOf(&["center", "evenly"]),
+            "center",
+            "From bottom to top; `evenly` shares the height, the first one at the top.",
             "center",
         ),
-        key("up", Takes::OneOf(&["center"]), "center", "From bottom to top.", "center"),
         key("along", Takes::OneOf(&["fold"]), "", "It lies against the fold.", "fold"),
         key(
             "edge to edge",

@@ -11,7 +11,8 @@ use crate::project::read::extras;
 use crate::project::read::greetings::ink;
 use crate::project::read::late::face;
 use crate::project::read::pictures;
-use crate::project::read::place::{self, Front, Seat};
+use crate::project::read::place::{self, Front, Seat, Shares};
+use crate::project::read::runs;
 use crate::project::read::shape::Keys;
 use crate::project::tree::Node;
 use crate::project::{
@@ -160,6 +161,7 @@ fn layers(
         layers.push(layer);
         seats.push(seat);
     }
+    runs::space(desk, &mut layers, &seats, front);
     // Those that show around later ones, from the last to the first, so that one
     // can show around another.
     for index in (0..layers.len()).rev() {
@@ -182,7 +184,8 @@ fn layer(
     let size = what.and_then(|what| draft.size_of(what));
     let size = size.map(|size| if turned.swaps() { size.turned() } else { size });
     let behind = keys.get("behind").and_then(|node| desk.words(node));
-    let mut seat = Seat { name: called.map_or(name, |it| it.words), size, behind };
+    let name = called.map_or(name, |it| it.words);
+    let mut seat = Seat { name, size, behind, evenly: Shares::default() };
     let placing = place::read(desk, &keys, front, seats, &mut seat);
     let showing = showing(desk, &keys, what, draft);
     let trim_flush =

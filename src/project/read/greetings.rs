@@ -82,6 +82,18 @@ fn label(desk: &mut Desk<'_>, node: &Node, draft: &Draft) -> Option<Label> {
         let ToolKind::Punch(made) = at(&draft.tools, punch.0)?.kind else { return None };
         return Some(Label { outline: made.outline, punch: Some(punch), site });
     }
+    if let Value::Keys(entries) = &node.value
+        && let Some(entry) = entries.iter().find(|it| {
+            matches!(it.key.as_str(), "punch" | "punched" | "punched with" | "with")
+        })
+    {
+        let punch = desk.raw(&entry.value).map_or("", |it| it.0).to_owned();
+        let message = format!("a label has no key {}", quote(&entry.key));
+        let help =
+            format!("a label that is punched is just named: write `label: {punch}`");
+        desk.fault(&rules::UNKNOWN_KEY, entry.site, message, help);
+        return None;
+    }
     let keys = desk.open(node, node.site, "label");
     let shape =
         keys.get("shape").and_then(|node| desk.one_of(node, &SHAPES.map(|it| it.0)));

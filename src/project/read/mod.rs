@@ -19,6 +19,7 @@ mod pictures;
 mod pieces;
 mod place;
 mod places;
+mod runs;
 mod shape;
 mod shared;
 mod sound;

@@ -26,6 +26,15 @@ pub(crate) struct Seat {
     pub(crate) size: Option<Size>,
     /// The later layer that it shows around.
     pub(crate) behind: Option<Text>,
+    /// Where it is said that it shares the width, or the height, with its neighbours.
+    pub(crate) evenly: Shares,
+}
+
+/// In which directions a layer is one of a run with equal gaps.
+#[derive(Clone, Copy, Default)]
+pub(crate) struct Shares {
+    pub(crate) across: Option<Site>,
+    pub(crate) up: Option<Site>,
 }
 
 /// Where a layer was placed.
@@ -92,13 +101,13 @@ pub(crate) fn read(
     });
     let middle = within.map_or(Along::Center, |(of, site)| Along::CenterOf(of, site));
     let centre = |desk: &mut Desk<'_>, name, said: &mut Said| {
-        let Some(entry) = keys.entry(name) else { return };
-        if desk.one_of(&entry.value, &["center"]).is_some() {
-            said.push((middle, entry.site));
-        }
+        let entry = keys.entry(name)?;
+        let which = desk.one_of(&entry.value, &["center", "evenly"])?;
+        said.push((middle, entry.site));
+        (which == 1).then_some(entry.site)
     };
-    centre(desk, "across", &mut across);
-    centre(desk, "up", &mut up);
+    seat.evenly.across = centre(desk, "across", &mut across);
+    seat.evenly.up = centre(desk, "up", &mut up);
     if let (Some(behind), Some((_, first))) =
         (&seat.behind, across.first().or(up.first()))
     {

@@ -10,7 +10,7 @@ use crate::project::tree::{Entry, Node, Value};
 use crate::source::Site;
 
 /// Words that are likely to be tried for keys: in which group, which, for which.
-const OTHER_WORDS: [(&str, &str, &str); 15] = [
+const OTHER_WORDS: [(&str, &str, &str); 16] = [
     ("tool", "shape", "outline"),
     ("project", "variants", "use"),
     ("card", "cautions", "tips"),
@@ -22,6 +22,7 @@ const OTHER_WORDS: [(&str, &str, &str); 15] = [
     ("layer", "face", "showing"),
     ("layer", "side", "showing"),
     ("layer", "layer", "piece"),
+    ("layer", "gaps", "across"),
     ("layer", "glue", "with"),
     ("greeting", "paper", "of"),
     ("piece", "paper", "of"),
