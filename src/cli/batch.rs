@@ -67,9 +67,10 @@ pub(crate) fn make(
         files::sweep(folder);
     }
     let workers = thread::available_parallelism().map_or(1, usize::from).min(jobs.len());
-    if workers <= 1 {
-        // A thread of its own would cost a small handout a tenth of its time.
-        return alone(library, packets, jobs);
+    if let [job] = jobs {
+        // One handout needs no other thread, nor any progress to be told.
+        let press = &mut Press::with(library.clone());
+        return Ok(vec![one(press, &mut Ready::default(), packets, job, 0)?]);
     }
     let next = AtomicUsize::new(0);
     let stop = AtomicBool::new(false);
@@ -104,18 +105,6 @@ pub(crate) fn make(
             Ok(made)
         }
     }
-}
-
-/// Makes the files one after the other, without another thread.
-fn alone(
-    library: &Library,
-    packets: &[Packet],
-    jobs: &[Job],
-) -> Result<Vec<Made>, Failure> {
-    let mut press = Press::with(library.clone());
-    let mut ready = Ready::default();
-    let jobs = jobs.iter().enumerate();
-    jobs.map(|(index, job)| one(&mut press, &mut ready, packets, job, index)).collect()
 }
 
 /// The folders that files are written to.

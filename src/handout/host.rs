@@ -70,15 +70,15 @@ fn table(w: &Writer<'_>, people: u32) -> Vec<Text> {
     let tasks = need::at_table(w);
     let (mut several, mut single) = (Vec::new(), Vec::new());
     for tool in need::tools(w, &tasks) {
-        let shared = w.project.tools[tool.0].lasts.shared_by.unwrap_or(u32::MAX).max(1);
-        let count = people.div_ceil(shared);
-        if count > 1 {
-            let name = w.tool(tool).into();
-            let values =
-                [("tool", name), ("people", shared.into()), ("count", count.into())];
-            several.push(w.tell("host-shared", &values));
-        } else {
-            single.push(need::item(w, tool));
+        let lasts = w.project.tools[tool.0].lasts;
+        match lasts.shared_by.zip(lasts.for_people(people)) {
+            Some((shared, count)) if count > 1 => {
+                let name = w.tool(tool).into();
+                let values =
+                    [("tool", name), ("people", shared.into()), ("count", count.into())];
+                several.push(w.tell("host-shared", &values));
+            }
+            _ => single.push(need::item(w, tool)),
         }
     }
     single.extend(need::pen(w, &tasks));

@@ -19,8 +19,6 @@ pub struct Supplies {
     pub spares: u32,
     /// One row for each thing, in the order in which they are listed.
     pub rows: Vec<Supply>,
-    /// What all that is bought costs; `None` if no price was given.
-    pub cost: Option<Cost>,
 }
 
 /// What everything that has to be bought costs, in hundredths of the currency.
@@ -133,11 +131,10 @@ pub(crate) fn supplies(
             rows.push(of_tool(project, kits, ToolId(index)));
         }
     }
-    let cost = cost(project, rows.iter());
-    Supplies { kits: kits.total(), spares: kits.spares, rows, cost }
+    Supplies { kits: kits.total(), spares: kits.spares, rows }
 }
 
-/// What some rows cost together, if any price was given.
+/// What has to be bought of some rows costs together; `None` if no price was given.
 pub fn cost<'a>(
     project: &Project,
     rows: impl Iterator<Item = &'a Supply>,
@@ -169,8 +166,8 @@ fn of_tool(project: &Project, kits: &Kits, id: ToolId) -> Supply {
     let tool = &project.tools[id.0];
     let cards = project.cards.iter().fold(0_u32, |all, it| all.saturating_add(it.count));
     let cards = cards.saturating_mul(kits.total());
-    let needed = match (tool.lasts.shared_by, tool.lasts.cards) {
-        (Some(people), _) => kits.asked.div_ceil(people.max(1)),
+    let needed = match (tool.lasts.for_people(kits.asked), tool.lasts.cards) {
+        (Some(hands), _) => hands,
         (None, Some(enough)) => cards.div_ceil(enough.max(1)).max(1),
         (None, None) => 1,
     };
@@ -208,9 +205,8 @@ fn tape(project: &Project, kits: &Kits) -> Vec<Supply> {
             price: tool.trade.price.filter(|_| roll.is_some()),
         };
         let row = bought(Good::Tape(id), Some(centimetres(units)), needed, roll, trade);
-        match (roll, tool.lasts.shared_by) {
-            (Some(roll), Some(people)) => {
-                let hands = kits.asked.div_ceil(people.max(1));
+        match (roll, tool.lasts.for_people(kits.asked)) {
+            (Some(roll), Some(hands)) => {
                 for_hands(row, hands.saturating_mul(roll.holds), tool.trade.price)
             }
             _ => row,

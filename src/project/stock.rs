@@ -227,6 +227,13 @@ pub struct Lasts {
     pub roll: Option<Length>,
 }
 
+impl Lasts {
+    /// How many so many people take, where it is said how many share one.
+    pub fn for_people(self, people: u32) -> Option<u32> {
+        self.shared_by.map(|shared| people.div_ceil(shared.max(1)))
+    }
+}
+
 /// What sort of tool.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum ToolKind {

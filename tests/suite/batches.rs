@@ -6,7 +6,7 @@ use std::fs;
 
 use leafwright::geom::{Axis, Length, Size};
 use leafwright::plan::cut::{Leaf, PartOf, Token, Tree};
-use leafwright::plan::{Doing, Good, Plan, PlanOptions, Supply, plan, timetable};
+use leafwright::plan::{Doing, Good, Plan, PlanOptions, Supply, cost, plan, timetable};
 use leafwright::project::*;
 
 use crate::demos;
@@ -181,8 +181,8 @@ fn costs_are_shared_by_the_kits_that_were_asked_for() {
     trimmer.trade = Trade { price: Some(999), on_hand: 0 };
     project.tools.push(trimmer);
     project.bases[0].trade = Trade { price: Some(20), on_hand: 3 };
-    let cost = planned(&project, &PlanOptions::default()).supplies.cost;
-    let cost = cost.expect("there are prices");
+    let supplies = planned(&project, &PlanOptions::default()).supplies;
+    let cost = cost(&project, supplies.rows.iter()).expect("there are prices");
     // Eleven sheets in three packs, and eight bases; the scissors last.
     assert_eq!((cost.used_up, cost.tools), (3 * 250 + 8 * 20, 999));
     assert_eq!(cost.each(10), 91);

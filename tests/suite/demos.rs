@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::sync::LazyLock;
 
 use leafwright::diag::render;
 use leafwright::fonts::Library;
@@ -28,16 +29,19 @@ pub(crate) fn paths() -> Vec<PathBuf> {
 
 /// A press with the fonts that demos bring, besides the committed faces.
 pub(crate) fn press() -> Press {
-    let mut library = Library::new();
-    for path in paths() {
-        let text = fs::read_to_string(&path).expect("a readable demo");
-        let (_, outcome) = read(&path.display().to_string(), &text);
-        for font in outcome.value.expect("a sound demo").fonts {
-            let bytes = fs::read(path.with_file_name(&font.words)).expect("a font");
-            library.add(&bytes).expect("a font that can be used");
+    static LIBRARY: LazyLock<Library> = LazyLock::new(|| {
+        let mut library = Library::new();
+        for path in paths() {
+            let text = fs::read_to_string(&path).expect("a readable demo");
+            let (_, outcome) = read(&path.display().to_string(), &text);
+            for font in outcome.value.expect("a sound demo").fonts {
+                let bytes = fs::read(path.with_file_name(&font.words)).expect("a font");
+                library.add(&bytes).expect("a font that can be used");
+            }
         }
-    }
-    Press::with(library)
+        library
+    });
+    Press::with(LIBRARY.clone())
 }
 
 /// Every demo that reads, planned for a reader.

@@ -1,15 +1,13 @@
 //! Letters of pieces lead to where the piece is drawn, read back from the file.
 
 use std::collections::BTreeMap;
-use std::fs;
 
-use leafwright::handout::{self, Options, Template};
+use leafwright::handout::Options;
 use leafwright::layout::{PageSetup, PageSize, Press, lay_out};
 use leafwright::pdf::{self, PdfInfo};
-use leafwright::plan::{PlanOptions, plan};
 use lopdf::{Dictionary, Object};
 
-use crate::diagnostics::read;
+use crate::packing_lists::packet;
 use crate::readback::Read;
 
 /// A link of a file: the page it stands on, what it says, and the page it leads to.
@@ -21,14 +19,7 @@ struct Link {
 }
 
 fn links(demo: &str, reader: &str) -> (Read, Vec<Link>) {
-    let path = format!("demo-data/{demo}.yaml");
-    let text = fs::read_to_string(&path).expect("a readable demo");
-    let project = read(&path, &text).1.value.expect("a sound demo");
-    let template = Template::built_in(reader).expect("a built-in template");
-    let asked =
-        PlanOptions { reader: template.reader, budget: 50_000, ..PlanOptions::default() };
-    let plan = plan(&project, &asked).value.expect("a plan");
-    let document = handout::write(&project, &plan, &template, Options::default());
+    let (_, _, document) = packet(demo, reader, Options::default());
     let mut press = Press::new();
     let setup = PageSetup { size: PageSize::HalfLetter, ..PageSetup::default() };
     let laid = lay_out(&mut press, &document, &setup).value.expect("pages");

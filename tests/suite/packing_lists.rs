@@ -11,7 +11,11 @@ use leafwright::project::{Gift, GiftKind, PaperId, Project};
 use crate::diagnostics::read;
 
 /// A demo as one reader sees it.
-fn packet(demo: &str, reader: &str, options: Options) -> (Project, Plan, Document) {
+pub(crate) fn packet(
+    demo: &str,
+    reader: &str,
+    options: Options,
+) -> (Project, Plan, Document) {
     let path = format!("demo-data/{demo}.yaml");
     let text = fs::read_to_string(&path).expect("a readable demo");
     let project = read(&path, &text).1.value.expect("a sound demo");

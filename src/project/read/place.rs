@@ -37,6 +37,16 @@ pub(crate) struct Shares {
     pub(crate) up: Option<Site>,
 }
 
+impl Shares {
+    /// Where it is said for one direction.
+    pub(crate) fn along(self, way: Axis) -> Option<Site> {
+        match way {
+            Axis::Level => self.across,
+            Axis::Upright => self.up,
+        }
+    }
+}
+
 /// Where a layer was placed.
 pub(crate) struct Placing {
     pub(crate) across: Along,

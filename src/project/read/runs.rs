@@ -1,46 +1,16 @@
 //! Layers in a row that share the width or the height of the front with equal gaps.
 
 use crate::diag::{Diagnostic, rules};
-use crate::geom::{Length, Side, Size};
+use crate::geom::{Axis, Length, Side};
 use crate::project::read::desk::Desk;
 use crate::project::read::place::{Front, Seat};
 use crate::project::{Along, Layer};
-use crate::source::Site;
 
-/// One of the two directions.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Way {
-    Across,
-    Up,
-}
-
-impl Way {
-    fn said(self, seat: &Seat) -> Option<Site> {
-        match self {
-            Self::Across => seat.evenly.across,
-            Self::Up => seat.evenly.up,
-        }
-    }
-
-    fn extent(self, size: Size) -> Length {
-        match self {
-            Self::Across => size.width,
-            Self::Up => size.height,
-        }
-    }
-
-    fn place(self, layer: &Layer) -> Along {
-        match self {
-            Self::Across => layer.across,
-            Self::Up => layer.up,
-        }
-    }
-
-    fn other(self) -> Self {
-        match self {
-            Self::Across => Self::Up,
-            Self::Up => Self::Across,
-        }
+/// Where a layer sits along one direction.
+fn place(layer: &Layer, way: Axis) -> Along {
+    match way {
+        Axis::Level => layer.across,
+        Axis::Upright => layer.up,
     }
 }
 
@@ -52,7 +22,7 @@ pub(crate) fn space(
     seats: &[Seat],
     front: Front,
 ) {
-    for way in [Way::Across, Way::Up] {
+    for way in [Axis::Level, Axis::Upright] {
         let mut from = 0;
         while from < layers.len() {
             let until = end(way, from, layers, seats);
@@ -65,16 +35,16 @@ pub(crate) fn space(
 }
 
 /// Where a run that begins with a layer ends; there if none begins.
-fn end(way: Way, from: usize, layers: &[Option<Layer>], seats: &[Seat]) -> usize {
-    let first = layers[from].as_ref().filter(|_| way.said(&seats[from]).is_some());
+fn end(way: Axis, from: usize, layers: &[Option<Layer>], seats: &[Seat]) -> usize {
+    let first = layers[from].as_ref().filter(|_| seats[from].evenly.along(way).is_some());
     let Some(first) = first else { return from };
     let alike = |at: &usize| {
-        way.said(&seats[*at]).is_some()
+        seats[*at].evenly.along(way).is_some()
             && layers[*at].as_ref().is_some_and(|it| {
-                same(way.place(it), way.place(first))
-                    && (same(way.other().place(it), way.other().place(first))
+                same(place(it, way), place(first, way))
+                    && (same(place(it, way.other()), place(first, way.other()))
                         // A run in both directions is a slope.
-                        || way.other().said(&seats[*at]).is_some())
+                        || seats[*at].evenly.along(way.other()).is_some())
             })
     };
     (from..layers.len()).take_while(alike).count() + from
@@ -107,13 +77,13 @@ fn same(one: Along, two: Along) -> bool {
 /// Places the layers of one run from the first side on.
 fn run(
     desk: &mut Desk<'_>,
-    way: Way,
+    way: Axis,
     from: usize,
     layers: &mut [Option<Layer>],
     seats: &[Seat],
     front: Front,
 ) {
-    let within = layers[0].as_ref().map(|it| way.place(it));
+    let within = layers[0].as_ref().map(|it| place(it, way));
     let within = within.and_then(|it| match it {
         Along::CenterOf(of, site) => Some((of, site)),
         _ => None,
@@ -121,20 +91,21 @@ fn run(
     let room = within.map_or(front.size, |(of, _)| seats[of].size);
     let run = &seats[from..from + layers.len()];
     let extents: Option<Vec<Length>> =
-        run.iter().map(|it| Some(way.extent(it.size?))).collect();
-    let (Some(room), Some(extents), Some(site)) = (room, extents, way.said(&run[0]))
+        run.iter().map(|it| Some(it.size?.along(way))).collect();
+    let (Some(room), Some(extents), Some(site)) =
+        (room, extents, run[0].evenly.along(way))
     else {
         return;
     };
-    let room = way.extent(room);
-    let all = extents.iter().fold(Length::ZERO, |sum, it| sum + *it);
+    let room = room.along(way);
+    let all: Length = extents.iter().copied().sum();
     if room < all {
         let unit = desk.shown();
         let message = format!(
             "these {} layers are {} {} together, but there are only {}",
             layers.len(),
             all.show(unit),
-            if way == Way::Across { "wide" } else { "high" },
+            if way == Axis::Level { "wide" } else { "high" },
             room.show(unit),
         );
         let help = "leave one out, make them smaller, or place them one by one";
@@ -143,7 +114,7 @@ fn run(
     }
     let gaps = i64::try_from(layers.len() + 1).unwrap_or(i64::MAX);
     let gap = Length::from_units((room - all).units() / gaps);
-    let side = if way == Way::Across { Side::Left } else { Side::Top };
+    let side = if way == Axis::Level { Side::Left } else { Side::Top };
     let mut inset = gap;
     for (layer, extent) in layers.iter_mut().zip(extents) {
         let along = match within {
@@ -152,8 +123,8 @@ fn run(
         };
         if let Some(layer) = layer {
             match way {
-                Way::Across => layer.across = along,
-                Way::Up => layer.up = along,
+                Axis::Level => layer.across = along,
+                Axis::Upright => layer.up = along,
             }
         }
         inset = inset + extent + gap;
